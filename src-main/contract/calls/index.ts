@@ -1,0 +1,20 @@
+import type { z } from 'zod';
+import { answerCalls } from './answers.ts';
+import { bagCalls } from './bags.ts';
+import { playerCalls } from './players.ts';
+import { programCalls } from './program.ts';
+import type { CallSpec } from './spec.ts';
+
+/** Every call that the window can make; the service and the renderer's client derive their types from it. */
+export const calls = { ...playerCalls, ...bagCalls, ...answerCalls, ...programCalls } satisfies Record<
+  string,
+  CallSpec
+>;
+
+export type CallName = keyof typeof calls;
+export type CallMode<K extends CallName> = (typeof calls)[K]['mode'];
+export type CallArgs<K extends CallName> = z.infer<(typeof calls)[K]['args']>;
+export type CallResult<K extends CallName> = z.infer<(typeof calls)[K]['result']>;
+
+/** What the service tells every window: after a change, so that screens read again. */
+export type ChangeEvent = { event: 'changed'; data: { call: string; bagId?: number; playerId?: number } };

@@ -1,0 +1,62 @@
+import { z } from 'zod';
+import { bagFileSchema } from '../bag-file.ts';
+import { textSchema } from '../primitives.ts';
+import { read, undoable, write } from './spec.ts';
+
+export const rowId = z.int().positive();
+
+export const moneySchema = z.strictObject({ minor: z.int(), currency: z.string() });
+
+export const rosterLineSchema = z.strictObject({
+  id: rowId,
+  bagId: rowId,
+  name: z.string(),
+  handicap: z.number(),
+  clubs: z.int(),
+  lastLookedAt: z.string().optional(),
+  openFindings: z.int().optional(),
+  budget: moneySchema.optional(),
+});
+export type RosterLine = z.infer<typeof rosterLineSchema>;
+
+const opened = z.strictObject({ playerId: rowId, bagId: rowId });
+
+/** Null clears an optional field. Units are those of the player's bag. */
+const playerFields = bagFileSchema.shape.player.shape;
+export const playerPatchSchema = z
+  .strictObject({
+    name: playerFields.name,
+    handicap: playerFields.handicap,
+    targetHandicap: playerFields.targetHandicap.nullable(),
+    driverSpeed: playerFields.driverSpeed.nullable(),
+    handed: playerFields.handed,
+    ground: playerFields.ground,
+    flighted: playerFields.flighted.nullable(),
+    miss: playerFields.miss.nullable(),
+    missNote: playerFields.missNote.nullable(),
+    pain: playerFields.pain.nullable(),
+  })
+  .partial();
+
+export const playerCalls = {
+  'players.roster': read(z.strictObject({ archived: z.boolean().optional() }), z.array(rosterLineSchema)),
+  /** A new player with a usual bag of pre-ruled rows (typical lofts, no carries). */
+  'players.create': undoable(
+    z.strictObject({
+      name: textSchema(200).min(1),
+      handicap: playerFields.handicap,
+      units: bagFileSchema.shape.units,
+    }),
+    opened,
+  ),
+  'players.update': undoable(z.strictObject({ playerId: rowId, patch: playerPatchSchema }), z.null()),
+  'players.duplicate': undoable(z.strictObject({ playerId: rowId }), opened),
+  'players.archive': undoable(z.strictObject({ playerId: rowId }), z.null()),
+  'players.unarchive': undoable(z.strictObject({ playerId: rowId }), z.null()),
+  /** Notes that the player was looked at now. */
+  'players.look': write(z.strictObject({ playerId: rowId }), z.null()),
+  /** Takes a bag file's text in as a new player with this bag. */
+  'players.importBag': undoable(z.strictObject({ text: z.string() }), opened),
+  /** One of the demos that ship with the program; opens the one that is there already. */
+  'players.openDemo': undoable(z.strictObject({ demo: z.enum(['invented-bag', 'range-bag']) }), opened),
+};

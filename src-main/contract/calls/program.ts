@@ -1,0 +1,23 @@
+import { z } from 'zod';
+import { read, write } from './spec.ts';
+
+const step = z.strictObject({ label: z.string() });
+
+export const settingsSchema = z.strictObject({
+  theme: z.enum(['system', 'light', 'lamp-lit']),
+});
+export type Settings = z.infer<typeof settingsSchema>;
+
+export const programCalls = {
+  /** What undo and redo would do next; null for nothing. */
+  'history.state': read(z.strictObject({}), z.strictObject({ undo: step.nullable(), redo: step.nullable() })),
+  /** The name of what was taken back or done again; null when there was nothing. */
+  'history.undo': write(z.strictObject({}), step.nullable()),
+  'history.redo': write(z.strictObject({}), step.nullable()),
+  'settings.read': read(z.strictObject({}), settingsSchema),
+  'settings.update': write(settingsSchema.partial(), settingsSchema),
+  'program.about': read(
+    z.strictObject({}),
+    z.strictObject({ version: z.string(), dataFolder: z.string(), locale: z.string().optional() }),
+  ),
+};

@@ -1,0 +1,34 @@
+/**
+ * What stands between a window and the service, the same on both hosts. The service answers a Gate; a host only
+ * carries requests to it and answers back, and knows no call by name.
+ */
+export type Gate = {
+  /** Never rejects for wrong input: that is an answer with `ok: false`. */
+  call(request: CallRequest): Promise<CallAnswer>;
+  /** @returns the way to stop listening. */
+  subscribe(listener: (event: HostEvent) => void): () => void;
+  /** A file to import, as a stream. A stream that throws was cut short: nothing of it may be kept. */
+  upload(name: string, stream: AsyncIterable<Uint8Array>): Promise<CallAnswer>;
+  close(): Promise<void>;
+};
+
+export type CallRequest = { call: string; args: unknown };
+
+export type CallError = {
+  kind: 'refused' | 'not-found' | 'conflict' | 'bug';
+  message: string;
+  refusals?: { path: string; value: string; message: string; remedy: string }[];
+};
+
+export type CallAnswer = { ok: true; value: unknown } | { ok: false; error: CallError };
+
+export type HostEvent = { event: string; data: unknown };
+
+/**
+ * What the Electron preload puts on `window` as `loftledger`. On the browser host the same two are `POST /call` and
+ * `GET /events`; `POST /upload?name=…` and `POST /painted` are fetched on both hosts.
+ */
+export type Bridge = {
+  call(request: CallRequest): Promise<CallAnswer>;
+  onEvent(listener: (event: HostEvent) => void): () => void;
+};

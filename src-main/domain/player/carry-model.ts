@@ -1,0 +1,41 @@
+import type { SpinTier } from '../bag/types.ts';
+import { DRIVER_SPEED_MPH, LENGTH_IN_RANGE } from '../flight/ladder/input.ts';
+import { modelCarry } from '../flight/ladder/model.ts';
+import type { Air } from '../flight/air.ts';
+import type { LadderKind } from '../flight/kind.ts';
+
+/** A club as the flight model sees it. */
+export type ModelClub = { kind: LadderKind; loftDeg: number; spinTier?: SpinTier; lengthIn?: number };
+
+/**
+ * Mean of all shots over the carry of a centred one, by recommended tier 1–4: `common practice, no source`.
+ * A fitted amateur carries less than the model's potential; the two are never compared unscaled.
+ */
+export const MEAN_OF_SHOTS: Readonly<Record<1 | 2 | 3 | 4, number>> = { 1: 0.97, 2: 0.95, 3: 0.92, 4: 0.89 };
+
+/** Carry of a centred strike in yards; driver speed in mph. Inputs are those that the bag's checks let through. */
+export function centredCarryYd(club: ModelClub, driverSpeedMph: number, air: Air): number {
+  const { lengthIn, ...rest } = club;
+  const usualLength =
+    lengthIn === undefined || lengthIn < LENGTH_IN_RANGE.min || lengthIn > LENGTH_IN_RANGE.max;
+  const modelled = modelCarry({ driverSpeedMph, air, ...rest, ...(usualLength ? {} : { lengthIn }) });
+  if (!modelled.ok) throw new RangeError(`${modelled.place}: ${modelled.message}. ${modelled.remedy}`);
+  return modelled.carryYd;
+}
+
+/**
+ * The driver speed at which the model's mean carry of this club is the known one: bisection, since carry rises
+ * with speed. Clamped to the speeds that the model takes.
+ */
+export function speedFromCarry(club: ModelClub, carryYd: number, factor: number, air: Air): number {
+  let low: number = DRIVER_SPEED_MPH.min;
+  let high: number = DRIVER_SPEED_MPH.max;
+  if (centredCarryYd(club, low, air) * factor >= carryYd) return low;
+  if (centredCarryYd(club, high, air) * factor <= carryYd) return high;
+  while (high - low > 0.01) {
+    const middle = (low + high) / 2;
+    if (centredCarryYd(club, middle, air) * factor < carryYd) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

@@ -1,0 +1,127 @@
+import type { Archetype, Bag } from '../bag/types.ts';
+import type { Rung } from '../player/ladder.ts';
+import { buildInstance, TIER_WEIGHT, type Built } from '../solve/build/instance.ts';
+import { solve } from '../solve/index.ts';
+import type { Point, Solution } from '../solve/instance.ts';
+import { evaluate } from '../solve/penalty.ts';
+import { cautionsOf } from './cautions.ts';
+import { changesOf, type Changes } from './changes.ts';
+import type { Finding, Question } from './finding.ts';
+import { questionsOf } from './questions.ts';
+import type { Reader } from './reader.ts';
+import { findAll } from './rules/table.ts';
+import { settleFindings } from './settle.ts';
+import { statusOf, type Status } from './status.ts';
+import { swapsOf, type Swap } from './swaps.ts';
+import { viewBag, type BagView } from './view.ts';
+import type { Words } from './words/words.ts';
+
+export type AdviseInput = {
+  bag: Bag;
+  catalogue: readonly Archetype[];
+  reader: Reader;
+  words: Words;
+  /** ISO date; the domain has no clock. */
+  today: string;
+};
+
+/** One whole answer. Money in minor units. */
+export type Advice = {
+  view: BagView;
+  built: Built;
+  solution: Solution;
+  findings: Finding[];
+  status: Status;
+  swaps: Swap[];
+  /** The bag after the plan's "now" stage, by item id. */
+  items: string[];
+  afterLadder: Rung[];
+  cashMinor: number;
+  netMinor: number;
+  remainingMinor: number | null;
+  questions: Question[];
+  cautions: string[];
+};
+
+/** Bag and prices → ladder, findings, the cheapest mend and what to ask. Straight through, no state. */
+export function advise({ bag, catalogue, reader, words, today }: AdviseInput): Advice {
+  const view = viewBag(bag, reader, words, today);
+  const found = findAll(view);
+  const built = buildInstance({
+    bag,
+    model: view.model,
+    ladder: view.ladder,
+    catalogue,
+    limits: view.limits,
+    excused: excusedPairs(view),
+    misfits: new Map(),
+    candidateMisfits: new Map(),
+    tierWeight: TIER_WEIGHT,
+  });
+  const solved = solve(built.instance);
+  const owned = built.instance.items.filter((item) => item.origin === 'owned').map((item) => item.id);
+  const headline = solved.headline;
+  const planned = changesOf(view, built, headline?.items ?? owned);
+  const todayPenalty = (solved.today ?? solved.frontier[0])?.penalty ?? 0;
+  const status = statusOf({
+    findings: found,
+    todayPenalty,
+    headline,
+    frontier: solved.frontier,
+    budget: built.instance.budget,
+    swaps: planned.purchases.length + planned.leftOut.length,
+    purchases: planned.purchases.length,
+  });
+  const stopped = status === 'stopped';
+  const solution = stopped ? { ...solved, frontier: [], walkAway: {} } : solved;
+  const { changes, items } = held(view, built, planned, headline, owned, status);
+  const swaps = swapsOf(view, changes, solution.walkAway);
+  return {
+    view,
+    built,
+    solution,
+    findings: settleFindings(view, found, changes),
+    status,
+    swaps,
+    items,
+    afterLadder: changes.after,
+    ...moneyOf(built, items),
+    questions: stopped ? [] : questionsOf(view),
+    cautions: cautionsOf(view, swaps),
+  };
+}
+
+/** Stopped plans change nothing; ask-first plans hold back what costs money. */
+function held(
+  view: BagView,
+  built: Built,
+  planned: Changes,
+  headline: Point | null,
+  owned: string[],
+  status: Status,
+): { changes: Changes; items: string[] } {
+  const keepAll = status === 'stopped' || (status === 'ask-first' && planned.purchases.length > 0);
+  if (!keepAll) return { changes: planned, items: headline?.items ?? [...owned].sort() };
+  const items = [...owned].sort();
+  return { changes: changesOf(view, built, items), items };
+}
+
+/** Pairs that cost nothing while they are neighbours: unsure ones, and crowded ones that are both locked. */
+function excusedPairs({ pairs, club }: BagView): [string, string][] {
+  return pairs
+    .filter(({ state, longer, shorter }) => {
+      if (state === 'unsure-wide' || state === 'unsure-crowded') return true;
+      return state === 'crowded' && club(longer.clubId).goTo === true && club(shorter.clubId).goTo === true;
+    })
+    .map(({ longer, shorter }) => [longer.clubId, shorter.clubId]);
+}
+
+function moneyOf(
+  { instance }: Built,
+  items: readonly string[],
+): { cashMinor: number; netMinor: number; remainingMinor: number | null } {
+  const cashMinor = evaluate({ ...instance, basis: 'cash' }, items).cost;
+  const netMinor = evaluate({ ...instance, basis: 'net' }, items).cost;
+  const spent = instance.basis === 'cash' ? cashMinor : netMinor;
+  return { cashMinor, netMinor, remainingMinor: instance.budget === null ? null : instance.budget - spent };
+}

@@ -1,0 +1,15 @@
+import type { BagView } from './view.ts';
+import type { Swap } from './swaps.ts';
+
+/** What the reader has to bear in mind with this plan; constant lines first to last by weight. */
+export function cautionsOf(view: BagView, swaps: readonly Swap[]): string[] {
+  const { words } = view;
+  if (view.bag.player.pain === true) return [words.cautions.pain()];
+  const buys = swaps.some((swap) => swap.action === 'buy');
+  return [
+    words.cautions.ranges(),
+    ...(view.bag.prices.length > 0 ? [words.cautions.prices()] : []),
+    ...(buys ? [words.cautions.usedClub(), words.cautions.work()] : []),
+    words.cautions.rules(),
+  ];
+}

@@ -1,0 +1,85 @@
+import type { Archetype, Club, Source } from '../../bag/types.ts';
+import type { PairState } from '../pair-state.ts';
+
+/**
+ * Every sentence that advice says, as functions of ready-made figures, so that a second language is one more object
+ * of this type. Distances, speeds and money come as the reader's texts ("31 yd", "£120").
+ */
+export type Words = {
+  clubName(club: Pick<Club, 'id' | 'label' | 'kind'>): string;
+  archetypeName(archetype: Archetype): string;
+  /** A member of a set: its number and the set's 7-iron loft. */
+  memberName(number: string, set: Archetype): string;
+  tierName(tier: number): string;
+  source(source: Source): string;
+  stageNow: string;
+  figures: {
+    gap: string;
+    limit: string;
+    chance: string;
+    tier: string;
+    leastTier: string;
+    clubs: string;
+    carry: string;
+    handicap: string;
+    limitSource: string;
+    tierSource: string;
+    ruleSource: string;
+    playerSource: string;
+  };
+  pain(): string;
+  nothingKnown(): string;
+  clubUnplaced(p: { club: string }): string;
+  allModelled(): string;
+  wideGap(p: { longer: string; shorter: string; gap: string; limit: string }): string;
+  unsureGap(p: { longer: string; shorter: string; gap: string; limit: string; state: PairState }): string;
+  crowdedDrop(p: { longer: string; shorter: string; gap: string; limit: string; dropped: string }): string;
+  crowdedKeep(p: { longer: string; shorter: string; gap: string; limit: string }): string;
+  crowdedGoTo(p: { longer: string; shorter: string; gap: string }): string;
+  forgiveness(p: { clubs: string; tier: string; least: string; handicap: string }): string;
+  goTo(p: { club: string }): string;
+  count(p: { count: number; most: number; dropped: string }): string;
+  nothingNeeded(p: { retest: string }): string;
+  swap: {
+    fillsGap(p: {
+      archetype: string;
+      longer: string;
+      shorter: string;
+      before: string;
+      above: string;
+      below: string;
+    }): string;
+    moreForgiving(p: { archetype: string; clubs: string }): string;
+    takesPlaceOf(p: { archetype: string; clubs: string }): string;
+    evensSet(p: { archetype: string }): string;
+    topEnd(p: { archetype: string; carry: string }): string;
+    bottomEnd(p: { archetype: string; carry: string }): string;
+    replaced(p: { by: string }): string;
+    crowded(p: { neighbour: string; gap: string }): string;
+    overCount(p: { most: number }): string;
+    spare(): string;
+    soldToPay(p: { money: string }): string;
+  };
+  questions: {
+    putter(): string;
+    twoPutters(): string;
+    nothingKnown(): string;
+    unplaced(p: { club: string }): string;
+    allModelled(): string;
+    unsure(p: { longer: string; shorter: string }): string;
+    fromTotal(p: { club: string }): string;
+    loftAssumed(p: { club: string }): string;
+    carryRises(p: { stronger: string; weaker: string; by: string }): string;
+    maybeTotal(p: { club: string; carry: string }): string;
+    impossible(p: { club: string; carry: string; most: string }): string;
+    prices(): string;
+  };
+  cautions: {
+    ranges(): string;
+    prices(): string;
+    usedClub(): string;
+    rules(): string;
+    work(): string;
+    pain(): string;
+  };
+};

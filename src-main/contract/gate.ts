@@ -32,3 +32,8 @@ export type Bridge = {
   call(request: CallRequest): Promise<CallAnswer>;
   onEvent(listener: (event: HostEvent) => void): () => void;
 };
+
+/** Names that preload and main share. */
+export const BRIDGE_NAME = 'loftledger';
+export const CALL_CHANNEL = 'loftledger:call';
+export const EVENT_CHANNEL = 'loftledger:event';

@@ -3,13 +3,17 @@ import { answerCalls } from './answers.ts';
 import { bagCalls } from './bags.ts';
 import { playerCalls } from './players.ts';
 import { programCalls } from './program.ts';
+import { shotCalls } from './shots.ts';
 import type { CallSpec } from './spec.ts';
 
 /** Every call that the window can make; the service and the renderer's client derive their types from it. */
-export const calls = { ...playerCalls, ...bagCalls, ...answerCalls, ...programCalls } satisfies Record<
-  string,
-  CallSpec
->;
+export const calls = {
+  ...playerCalls,
+  ...bagCalls,
+  ...answerCalls,
+  ...programCalls,
+  ...shotCalls,
+} satisfies Record<string, CallSpec>;
 
 export type CallName = keyof typeof calls;
 export type CallMode<K extends CallName> = (typeof calls)[K]['mode'];

@@ -9,6 +9,9 @@ export function settleFindings(view: BagView, findings: readonly Finding[], chan
     .filter((finding) => finding.kind !== 'nothing-needed' || changes.purchases.length === 0)
     .map((finding) => {
       if (finding.kind === 'crowded-pair') return settleCrowded(view, finding, changes);
+      if (finding.kind === 'nothing-needed' && changes.leftOut.length > 0) {
+        return { ...finding, text: view.words.nothingToBuy() };
+      }
       if (finding.kind === 'count') return settleCount(view, finding, changes);
       return finding;
     });

@@ -80,6 +80,7 @@ export const english: Words = {
     `${String(count)} clubs are in the bag; ${String(most)} may be carried in a round.${dropped === '' ? '' : ` The plan takes out: ${dropped}.`}`,
   nothingNeeded: ({ retest }) =>
     `Nothing here asks for money: keep the bag as it is. Look again about ${retest}, or when the swing changes.`,
+  nothingToBuy: () => 'Nothing here asks for money: what the plan changes is free.',
   swap: {
     fillsGap: ({ archetype, longer, shorter, before, above, below }) =>
       `The ${archetype} goes between ${longer} and ${shorter}: ${before} becomes about ${above} and ${below}.`,

@@ -40,6 +40,8 @@ export type Words = {
   goTo(p: { club: string }): string;
   count(p: { count: number; most: number; dropped: string }): string;
   nothingNeeded(p: { retest: string }): string;
+  /** As above, where something leaves the bag for free. */
+  nothingToBuy(): string;
   swap: {
     fillsGap(p: {
       archetype: string;

@@ -1,0 +1,33 @@
+import { archetypeSchema, type Archetype } from '../contract/catalogue.ts';
+import { listArchetypes } from '../../db/repositories/archetypes.ts';
+import type { Db } from '../../db/sqlite.ts';
+
+const KINDS: readonly Archetype['kind'][] = [
+  'driver',
+  'fairway',
+  'hybrid',
+  'irons',
+  'iron',
+  'wedge',
+  'putter',
+];
+
+/** Every archetype that is offered, shipped and the user's own: driver to putter, by loft, then id. */
+export function readCatalogue(db: Db): Archetype[] {
+  return listArchetypes(db)
+    .map(({ id, kind, loftDeg, forgiveness, spinTier, lengthIn, members }) =>
+      archetypeSchema.parse({
+        id,
+        kind,
+        loftDeg,
+        forgiveness,
+        spinTier,
+        lengthIn,
+        ...(members ? { members: [...members] } : {}),
+      }),
+    )
+    .sort(
+      (a, b) =>
+        KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind) || a.loftDeg - b.loftDeg || (a.id < b.id ? -1 : 1),
+    );
+}

@@ -1,0 +1,65 @@
+import { calls, type CallName, type ChangeEvent } from '../contract/calls/index.ts';
+import type { CallAnswer, CallRequest, HostEvent } from '../contract/gate.ts';
+import { RefusedInput, refusalsOf } from '../contract/refusal.ts';
+import { undoable } from '../../db/undo.ts';
+import { callError } from './call-error.ts';
+import type { Context, Handlers } from './handler.ts';
+import { answerHandlers } from './handlers/answers.ts';
+import { bagHandlers } from './handlers/bags.ts';
+import { playerHandlers } from './handlers/players.ts';
+import { programHandlers } from './handlers/program.ts';
+import { shotHandlers } from './handlers/shots.ts';
+
+const handlers: Handlers = {
+  ...playerHandlers,
+  ...bagHandlers,
+  ...answerHandlers,
+  ...programHandlers,
+  ...shotHandlers,
+};
+
+/** Checks a call against the contract, runs it as its mode asks, tells the windows of changes. Never rejects. */
+export function dispatcher(context: Context, emit: (event: HostEvent) => void) {
+  return async ({ call, args }: CallRequest): Promise<CallAnswer> => {
+    try {
+      if (!isCall(call)) {
+        return { ok: false, error: { kind: 'not-found', message: 'There is no such call.' } };
+      }
+      const parsed = calls[call].args.safeParse(args);
+      if (!parsed.success) throw new RefusedInput('This cannot be used:', refusalsOf(parsed.error, args));
+      const value = await run(context, call, parsed.data);
+      if (calls[call].mode !== 'read') emit(changed(call, parsed.data, value));
+      return { ok: true, value };
+    } catch (error) {
+      return { ok: false, error: callError(error) };
+    }
+  };
+}
+
+function isCall(name: string): name is CallName {
+  return Object.hasOwn(calls, name);
+}
+
+type AnyRun = (context: Context, args: unknown) => unknown;
+type AnyHandler = AnyRun | { label: (args: unknown) => string; run: AnyRun };
+
+function run(context: Context, call: CallName, args: unknown): unknown {
+  // The table is typed call by call; here the call is only known to be one of them, and its args were parsed by it.
+  const handler = handlers[call] as AnyHandler;
+  if (typeof handler === 'function') return handler(context, args);
+  const step = { label: handler.label(args), at: context.now() };
+  return undoable(context.db, step, () => handler.run(context, args));
+}
+
+function changed(call: CallName, args: unknown, value: unknown): ChangeEvent {
+  const ids = { ...(args as object), ...(typeof value === 'object' ? value : {}) } as Record<string, unknown>;
+  const { bagId, playerId } = ids;
+  return {
+    event: 'changed',
+    data: {
+      call,
+      ...(typeof bagId === 'number' ? { bagId } : {}),
+      ...(typeof playerId === 'number' ? { playerId } : {}),
+    },
+  };
+}

@@ -1,0 +1,33 @@
+import type { CallArgs, CallMode, CallName, CallResult } from '../contract/calls/index.ts';
+import type { Archetype } from '../contract/catalogue.ts';
+import type { Answerer } from './answerer.ts';
+import type { Db } from '../../db/sqlite.ts';
+
+/** What every handler may use. `now` is ISO time, `today` an ISO date: the service has the only clock. */
+export type Context = {
+  db: Db;
+  catalogue(): readonly Archetype[];
+  answerer: Answerer;
+  now(): string;
+  today(): string;
+  version: string;
+  dataFolder: string;
+};
+
+type Run<K extends CallName> = (context: Context, args: CallArgs<K>) => CallResult<K>;
+
+/** An edit names itself for the undo list; it runs inside one transaction, so it does not wait for anything. */
+export type Undoable<K extends CallName> = { label: (args: CallArgs<K>) => string; run: Run<K> };
+
+type Later<K extends CallName> = (
+  context: Context,
+  args: CallArgs<K>,
+) => CallResult<K> | Promise<CallResult<K>>;
+
+/** The handler that a call of this mode needs: a write that is not registered as one does not compile. */
+export type Handler<K extends CallName> = CallMode<K> extends 'undoable' ? Undoable<K> : Later<K>;
+
+export type Handlers<K extends CallName = CallName> = { [N in K]: Handler<N> };
+
+/** The calls of one subject, by the beginning of their names. */
+export type Subject<P extends string> = Extract<CallName, `${P}.${string}`>;

@@ -1,0 +1,53 @@
+import type { BagFile } from '../../contract/bag-file.ts';
+import type { Answer } from '../../contract/calls/answers.ts';
+import { english } from '../../domain/advice/words/en.ts';
+import { keepLatestPlan } from '../../../db/repositories/plans.ts';
+import { toMoney } from '../bag-rows.ts';
+import { loadBag } from '../bag-store.ts';
+import type { Context, Handlers, Subject } from '../handler.ts';
+
+export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>> = {
+  'answers.plan': async (context, { bagId, budget }) => {
+    const { file } = loadBag(context.db, bagId);
+    const asked = withBudget(file, budget);
+    const answer = await context.answerer.answer({
+      file: asked,
+      catalogue: context.catalogue(),
+      today: context.today(),
+    });
+    if (budget === undefined) keepAnswer(context, bagId, file, answer);
+    return answer;
+  },
+  'catalogue.list': ({ catalogue }) =>
+    catalogue().map((archetype) => ({ archetype, name: english.archetypeName(archetype) })),
+};
+
+function withBudget(file: BagFile, amount: number | null | undefined): BagFile {
+  if (amount === undefined) return file;
+  const { budget, ...rest } = file;
+  return amount === null ? rest : { ...rest, budget: { ...budget, amount } };
+}
+
+/** The roster shows the newest answer's open findings; the bag may have gone while it was reckoned. */
+function keepAnswer({ db, now, version }: Context, bagId: number, input: BagFile, { plan }: Answer): void {
+  const { currency } = input.units;
+  const open = plan.findings.filter((finding) => finding.verdict !== 'keep').length;
+  try {
+    keepLatestPlan(
+      db,
+      {
+        bagId,
+        status: plan.plan.status,
+        openFindings: open,
+        cash: toMoney(plan.plan.cash, currency),
+        net: toMoney(plan.plan.net, currency),
+        input,
+        output: plan,
+        programVersion: version,
+      },
+      now(),
+    );
+  } catch {
+    // Only a cache: the next answer writes it again.
+  }
+}

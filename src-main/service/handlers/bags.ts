@@ -1,0 +1,214 @@
+import type { BagFile } from '../../contract/bag-file.ts';
+import { toMph, toYards } from '../../contract/units.ts';
+import { updateBag } from '../../../db/repositories/bags.ts';
+import { addClub, deleteClub, listClubs, orderClubs, updateClub } from '../../../db/repositories/clubs.ts';
+import {
+  addCostLine,
+  costLinesOf,
+  deleteCostLine,
+  updateCostLine,
+  type CostKind,
+} from '../../../db/repositories/cost-lines.ts';
+import { listLots, setLotSell } from '../../../db/repositories/lots.ts';
+import {
+  addPriceNote,
+  deletePriceNote,
+  notesOfBag,
+  updatePriceNote,
+} from '../../../db/repositories/price-notes.ts';
+import { StorageError } from '../../../db/errors.ts';
+import type { Db } from '../../../db/sqlite.ts';
+import { clubRow, toBand, toMoney } from '../bag-rows.ts';
+import { checkedEdit, clubRowId, loadBag } from '../bag-store.ts';
+import type { Handlers, Subject } from '../handler.ts';
+import { refuseUnknownArchetypes } from '../../worker/answer.ts';
+
+export const bagHandlers: Handlers<Subject<'bags'>> = {
+  'bags.read': ({ db }, { bagId }) => {
+    const { playerId, file } = loadBag(db, bagId);
+    return { playerId, bag: file };
+  },
+  'bags.export': ({ db }, { bagId }) => {
+    const { file } = loadBag(db, bagId);
+    return {
+      name: `${fileName(file.player.name)}.loftledger-bag.json`,
+      text: `${JSON.stringify(file, null, 1)}\n`,
+    };
+  },
+  'bags.addClub': {
+    label: ({ club }) => `New club: ${club.label ?? club.id}`,
+    run: ({ db }, { bagId, club, before }) => {
+      const { units } = checkedEdit(db, bagId, (file) => ({ ...file, clubs: [...file.clubs, club] }));
+      const id = addClub(db, bagId, clubRow(club, units));
+      if (before !== undefined) placeBefore(db, bagId, id, clubRowId(db, bagId, before));
+      return null;
+    },
+  },
+  'bags.updateClub': {
+    label: ({ clubId, patch }) => `Change of ${clubId}: ${Object.keys(patch).join(', ')}`,
+    run: ({ db }, { bagId, clubId, patch }) => {
+      const id = clubRowId(db, bagId, clubId);
+      const given = Object.fromEntries(Object.entries(patch).filter(([, value]) => value !== undefined));
+      const { units } = checkedEdit(db, bagId, (file) => ({
+        ...file,
+        // A set whose last club leaves it is no longer a set of this bag.
+        sets: setsAfter(file, clubId, patch.set),
+        clubs: file.clubs.map((club) => (club.id === clubId ? withoutNulls({ ...club, ...given }) : club)),
+      }));
+      updateClub(db, id, clubPatchRow(patch, units));
+      return null;
+    },
+  },
+  'bags.removeClub': {
+    label: ({ clubId }) => `Striking out of ${clubId}`,
+    run: ({ db }, { bagId, clubId }) => {
+      deleteClub(db, clubRowId(db, bagId, clubId));
+      return null;
+    },
+  },
+  'bags.sellSet': {
+    label: ({ setId }) => `Sale price of the set ${setId}`,
+    run: ({ db }, { bagId, setId, sell }) => {
+      const { units } = checkedEdit(db, bagId, (file) => ({
+        ...file,
+        sets: [
+          ...(file.sets ?? []).filter((set) => set.id !== setId),
+          { id: setId, ...(sell === null ? {} : { sell }) },
+        ],
+      }));
+      const lot = listLots(db, bagId).find((one) => one.key === setId);
+      if (!lot) throw missing(db, `set "${setId}"`);
+      setLotSell(db, lot.id, sell === null ? null : toBand(sell, units.currency));
+      return null;
+    },
+  },
+  'bags.setPrice': {
+    label: ({ archetype }) => `Price of ${archetype}`,
+    run: ({ db, now, catalogue }, { bagId, archetype, band, seen }) => {
+      const file = checkedEdit(db, bagId, (before) => ({
+        ...before,
+        prices: [
+          ...before.prices.filter((price) => price.archetype !== archetype),
+          ...(band === null ? [] : [{ archetype, ...band, ...(seen === undefined ? {} : { seen }) }]),
+        ],
+      }));
+      refuseUnknownArchetypes(file, catalogue());
+      const notes = notesOfBag(db, bagId);
+      const note = notes.find((one) => one.archetypeId === archetype);
+      if (band === null) {
+        if (note) deletePriceNote(db, note.id);
+      } else if (note) {
+        updatePriceNote(db, note.id, { band: toBand(band, file.units.currency), seenOn: seen ?? null });
+      } else {
+        const fields = { archetypeId: archetype, bagId, band: toBand(band, file.units.currency) };
+        addPriceNote(db, seen === undefined ? fields : { ...fields, seenOn: seen }, now(), notes.length);
+      }
+      return null;
+    },
+  },
+  'bags.setBudget': {
+    label: () => 'Budget',
+    run: ({ db }, { bagId, budget }) => {
+      const { units } = checkedEdit(db, bagId, ({ budget: _before, ...file }) =>
+        budget === null ? file : { ...file, budget },
+      );
+      updateBag(db, bagId, {
+        budget: budget === null ? null : toMoney(budget.amount, units.currency),
+        cashBeforeSales: budget?.cashBeforeSales ?? null,
+      });
+      return null;
+    },
+  },
+  'bags.setCosts': {
+    label: () => 'Costs',
+    run: ({ db }, { bagId, costs }) => {
+      const { units } = checkedEdit(db, bagId, (file) => ({ ...file, costs }));
+      const amounts: [CostKind, number | undefined][] = [
+        ['delivery', costs.delivery],
+        ['regrip', costs.regrip],
+        ['sell-postage', costs.sellPostage],
+      ];
+      const lines = costLinesOf(db, bagId);
+      const put = (
+        kind: CostKind,
+        value: { amount: ReturnType<typeof toMoney> } | { percent: number } | null,
+      ) => {
+        const line = lines.find((one) => one.kind === kind);
+        if (value === null) {
+          if (line) deleteCostLine(db, line.id);
+        } else if (line) updateCostLine(db, line.id, { ...value, enabled: true });
+        else addCostLine(db, bagId, { kind, ...value, enabled: true });
+      };
+      for (const [kind, amount] of amounts) {
+        put(kind, amount === undefined ? null : { amount: toMoney(amount, units.currency) });
+      }
+      put('sell-fee', costs.sellFeePercent === undefined ? null : { percent: costs.sellFeePercent });
+      return null;
+    },
+  },
+  'bags.setChoices': {
+    label: () => 'Whether the putter may change',
+    run: ({ db }, { bagId, changePutter }) => {
+      updateBag(db, bagId, { changePutter });
+      return null;
+    },
+  },
+};
+
+function setsAfter(file: BagFile, clubId: string, set: string | null | undefined): BagFile['sets'] {
+  if (set === undefined || !file.sets) return file.sets ?? [];
+  const left = new Set(file.clubs.filter((club) => club.id !== clubId).map((club) => club.set));
+  return file.sets.filter((one) => one.id === set || left.has(one.id));
+}
+
+type PatchOf = Parameters<(typeof bagHandlers)['bags.updateClub']['run']>[1]['patch'];
+
+function clubPatchRow(patch: PatchOf, units: BagFile['units']): Parameters<typeof updateClub>[2] {
+  const { carry, carrySd, total, ballSpeed, set, sell, ...same } = patch;
+  const mapped = {
+    carryYd: map(carry, (value) => toYards(value, units.distance)),
+    carrySdYd: map(carrySd, (value) => toYards(value, units.distance)),
+    totalYd: map(total, (value) => toYards(value, units.distance)),
+    ballSpeedMph: map(ballSpeed, (value) => toMph(value, units.speed)),
+    lotKey: set,
+    sell: map(sell, (band) => toBand(band, units.currency)),
+  };
+  return Object.fromEntries(
+    Object.entries({ ...same, ...mapped }).filter(([, value]) => value !== undefined),
+  ) as Parameters<typeof updateClub>[2];
+}
+
+function map<T extends object | number, R>(
+  value: T | null | undefined,
+  to: (value: T) => R,
+): R | null | undefined {
+  if (value === undefined) return undefined;
+  return value === null ? null : to(value);
+}
+
+function withoutNulls(record: object): object {
+  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== null));
+}
+
+function placeBefore(db: Db, bagId: number, id: number, before: number): void {
+  const ids = listClubs(db, bagId)
+    .map((club) => club.id)
+    .filter((one) => one !== id);
+  ids.splice(ids.indexOf(before), 0, id);
+  orderClubs(db, bagId, ids);
+}
+
+/** A name that every file system takes. */
+function fileName(name: string): string {
+  return (
+    name
+      .normalize('NFKD')
+      .replace(/[^A-Za-z0-9]+/g, '-')
+      .replace(/^-+|-+$/g, '')
+      .slice(0, 60) || 'bag'
+  );
+}
+
+function missing(db: Db, what: string): StorageError {
+  return new StorageError('missing', `There is no ${what} in this bag.`, 'Look at the bag again.', db.name);
+}

@@ -1,0 +1,136 @@
+import { MAX_BAG_BYTES, readBagFile } from '../../contract/read-bag.ts';
+import type { BagFile } from '../../contract/bag-file.ts';
+import { toMph } from '../../contract/units.ts';
+import { demoBag } from '../../../db/demo/index.ts';
+import { listBags } from '../../../db/repositories/bags.ts';
+import {
+  archivePlayer,
+  createPlayer,
+  listPlayers,
+  readPlayer,
+  roster,
+  touchPlayer,
+  unarchivePlayer,
+  updatePlayer,
+} from '../../../db/repositories/players.ts';
+import { getSetting, setSetting } from '../../../db/repositories/settings.ts';
+import { writeBag } from '../../../db/repositories/whole-bag.ts';
+import type { Db } from '../../../db/sqlite.ts';
+import { playerRow, wholeBag } from '../bag-rows.ts';
+import { checkedEdit, loadBag } from '../bag-store.ts';
+import type { Handlers, Subject } from '../handler.ts';
+import { usualBag } from '../usual-bag.ts';
+import { refuseUnknownArchetypes } from '../../worker/answer.ts';
+
+export const playerHandlers: Handlers<Subject<'players'>> = {
+  'players.roster': ({ db }, { archived }) => (archived === true ? archivedRoster(db) : currentRoster(db)),
+  'players.create': {
+    label: ({ name }) => `New player: ${name}`,
+    run: ({ db, now }, { name, handicap, units }) => addPlayer(db, usualBag(name, handicap, units), now()),
+  },
+  'players.update': {
+    label: ({ patch }) => `Change of ${Object.keys(patch).join(', ')}`,
+    run: ({ db }, { playerId, patch }) => {
+      const bagId = bagOfNow(db, playerId);
+      const changes = Object.fromEntries(Object.entries(patch).filter(([, value]) => value !== undefined));
+      const { units } = checkedEdit(db, bagId, (file) => ({
+        ...file,
+        player: withoutNulls({ ...file.player, ...changes }),
+      }));
+      const { driverSpeed, ...same } = patch;
+      updatePlayer(db, playerId, {
+        ...withoutUndefined(same),
+        ...(driverSpeed === undefined
+          ? {}
+          : { driverSpeedMph: driverSpeed === null ? null : toMph(driverSpeed, units.speed) }),
+      });
+      return null;
+    },
+  },
+  'players.duplicate': {
+    label: () => 'Copy of a player',
+    run: ({ db, now }, { playerId }) => {
+      const { file } = loadBag(db, bagOfNow(db, playerId));
+      const name = `${file.player.name} (copy)`.slice(0, 200);
+      return addPlayer(db, { ...file, player: { ...file.player, name } }, now());
+    },
+  },
+  'players.archive': {
+    label: () => 'Archiving of a player',
+    run: ({ db, now }, { playerId }) => {
+      archivePlayer(db, playerId, now());
+      return null;
+    },
+  },
+  'players.unarchive': {
+    label: () => 'Return of a player',
+    run: ({ db }, { playerId }) => {
+      unarchivePlayer(db, playerId);
+      return null;
+    },
+  },
+  'players.look': ({ db, now }, { playerId }) => {
+    touchPlayer(db, playerId, now());
+    return null;
+  },
+  'players.importBag': {
+    label: () => 'Import of a bag',
+    run: ({ db, now, catalogue }, { text }) => {
+      const file = readBagFile(text.length > MAX_BAG_BYTES ? text : new TextEncoder().encode(text));
+      refuseUnknownArchetypes(file, catalogue());
+      return addPlayer(db, file, now());
+    },
+  },
+  'players.openDemo': {
+    label: () => 'Demo player',
+    run: ({ db, now }, { demo }) => {
+      const known = getSetting(db, `demo.${demo}`);
+      const there = currentRoster(db).find((line) => line.id === known);
+      if (there) return { playerId: there.id, bagId: there.bagId };
+      const opened = addPlayer(db, readBagFile(JSON.stringify(demoBag(demo))), now());
+      setSetting(db, `demo.${demo}`, opened.playerId);
+      return opened;
+    },
+  },
+};
+
+function addPlayer(db: Db, file: BagFile, at: string): { playerId: number; bagId: number } {
+  const playerId = createPlayer(db, playerRow(file.player, file.units), at);
+  return { playerId, bagId: writeBag(db, playerId, wholeBag(file), at) };
+}
+
+function bagOfNow(db: Db, playerId: number): number {
+  readPlayer(db, playerId);
+  const bag = listBags(db, playerId)[0];
+  if (!bag) throw new Error(`player ${String(playerId)} has no bag`);
+  return bag.id;
+}
+
+/** Everybody with a bag; one whose bag was put away is known by the newest of the others. */
+function currentRoster(db: Db) {
+  return roster(db).map((line) => ({ ...line, bagId: line.bagId ?? bagOfNow(db, line.id) }));
+}
+
+function archivedRoster(db: Db) {
+  return listPlayers(db, { archived: true }).map(({ id, name, handicap, lastLookedAt }) => {
+    const bagId = bagOfNow(db, id);
+    return {
+      id,
+      bagId,
+      name,
+      handicap,
+      clubs: loadBag(db, bagId).file.clubs.length,
+      ...(lastLookedAt === undefined ? {} : { lastLookedAt }),
+    };
+  });
+}
+
+function withoutNulls(record: object): object {
+  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== null));
+}
+
+type Known<T> = { [K in keyof T]?: Exclude<T[K], undefined> };
+
+function withoutUndefined<T extends object>(record: T): Known<T> {
+  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined)) as Known<T>;
+}

@@ -1,0 +1,31 @@
+import { settingsSchema, type Settings } from '../../contract/calls/program.ts';
+import { getSetting, setSetting } from '../../../db/repositories/settings.ts';
+import type { Db } from '../../../db/sqlite.ts';
+import { history, redo, undo } from '../../../db/undo.ts';
+import type { Handlers, Subject } from '../handler.ts';
+
+export const programHandlers: Handlers<Subject<'history'> | Subject<'settings'> | Subject<'program'>> = {
+  'history.state': ({ db }) => {
+    const steps = history(db);
+    return { undo: named(steps.undo[0]), redo: named(steps.redo[0]) };
+  },
+  'history.undo': ({ db }) => named(undo(db)),
+  'history.redo': ({ db }) => named(redo(db)),
+  'settings.read': ({ db }) => readSettings(db),
+  'settings.update': ({ db }, changes) => {
+    for (const [key, value] of Object.entries(changes)) {
+      if (value !== undefined) setSetting(db, `window.${key}`, value);
+    }
+    return readSettings(db);
+  },
+  'program.about': ({ version, dataFolder }) => ({ version, dataFolder }),
+};
+
+function named(step: { label: string } | null | undefined): { label: string } | null {
+  return step ? { label: step.label } : null;
+}
+
+function readSettings(db: Db): Settings {
+  const theme = settingsSchema.shape.theme.safeParse(getSetting(db, 'window.theme'));
+  return { theme: theme.success ? theme.data : 'system' };
+}

@@ -1,0 +1,55 @@
+import type { CallAnswer, CallRequest, Gate, HostEvent } from '../contract/gate.ts';
+import { createAnswerer } from './answerer.ts';
+import { readCatalogue } from './catalogue.ts';
+import { dispatcher } from './dispatch.ts';
+import type { Context } from './handler.ts';
+import { openStore } from './store.ts';
+import { takeUpload } from './upload.ts';
+
+export type ServiceOptions = {
+  /** The data folder, or ':memory:'. */
+  dataDir: string;
+  version: string;
+  /** The built worker, where it is not the source file beside this one. */
+  workerFile?: URL;
+};
+
+/** The program without its window: records, answers, undo. Both hosts mount what it returns. */
+
+export async function createService({ dataDir, version, workerFile }: ServiceOptions): Promise<Gate> {
+  const { db } = openStore(dataDir);
+  const answerer = createAnswerer(workerFile ?? new URL('../worker/solve-worker.ts', import.meta.url));
+  const context: Context = {
+    db,
+    answerer,
+    version,
+    dataFolder: dataDir,
+    catalogue: () => readCatalogue(db),
+    now: () => new Date().toISOString(),
+    today: localDay,
+  };
+  const listeners = new Set<(event: HostEvent) => void>();
+  const emit = (event: HostEvent) => {
+    for (const listener of listeners) listener(event);
+  };
+  const dispatch = dispatcher(context, emit);
+  return {
+    call: (request: CallRequest): Promise<CallAnswer> => dispatch(request),
+    upload: (name, stream) => takeUpload(name, stream, dispatch),
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    async close() {
+      listeners.clear();
+      await answerer.close();
+      db.close();
+    },
+  };
+}
+
+function localDay(): string {
+  const now = new Date();
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${String(now.getFullYear())}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,79 @@
+import type { BagFile } from '../contract/bag-file.ts';
+import type { Archetype } from '../contract/catalogue.ts';
+import type { PlanFile } from '../contract/plan-file.ts';
+import { bagFromFile } from '../contract/read-bag.ts';
+import { readerFor } from '../contract/reader.ts';
+import { jsonPath, RefusedInput, shownValue, type Refusal } from '../contract/refusal.ts';
+import { advise, type Advice } from '../domain/advice/advise.ts';
+import { english } from '../domain/advice/words/en.ts';
+import { MOST_CLUBS } from '../domain/bag/conventions.ts';
+import { planFile } from '../domain/report/plan-file.ts';
+import { nearestIds } from './nearest-ids.ts';
+
+export type AnswerOptions = { today: string; withInstance: boolean; locale?: string };
+
+/** A checked bag file and the catalogue → the whole answer, and the plan file that says it. */
+export function answerBag(
+  file: BagFile,
+  catalogue: readonly Archetype[],
+  options: AnswerOptions,
+): { advice: Advice; plan: PlanFile } {
+  const refusals = [...unknownArchetypes(file, catalogue), ...tooManyKept(file)];
+  if (refusals.length > 0) throw new RefusedInput('This bag cannot be planned:', refusals.slice(0, 10));
+  const advice = advise({
+    bag: bagFromFile(file),
+    catalogue,
+    reader: readerFor(file.units, options.locale),
+    words: english,
+    today: options.today,
+  });
+  return { advice, plan: planFile(advice, { units: file.units, withInstance: options.withInstance }) };
+}
+
+/** @throws RefusedInput naming each price whose archetype the catalogue lacks. */
+export function refuseUnknownArchetypes(file: BagFile, catalogue: readonly Archetype[]): void {
+  const refusals = unknownArchetypes(file, catalogue);
+  if (refusals.length > 0) throw new RefusedInput('This bag file cannot be used:', refusals.slice(0, 10));
+}
+
+function unknownArchetypes(file: BagFile, catalogue: readonly Archetype[]): Refusal[] {
+  const ids = new Set(catalogue.map((archetype) => archetype.id));
+  return file.prices.flatMap((price, i) => {
+    if (ids.has(price.archetype)) return [];
+    const near = nearestIds(price.archetype, [...ids]);
+    return [
+      {
+        path: jsonPath(['prices', i, 'archetype']),
+        value: shownValue(price.archetype),
+        message: 'the catalogue has no such archetype',
+        remedy: `See npm run --silent catalogue${near.length > 0 ? `; near it: ${near.join(', ')}` : ''}.`,
+      },
+    ];
+  });
+}
+
+/** What is marked to be kept must fit in a bag: at most 14 clubs and one putter. */
+function tooManyKept(file: BagFile): Refusal[] {
+  const kept = file.clubs.map((club, i) => ({ club, i })).filter(({ club }) => club.goTo === true);
+  const putters = kept.filter(({ club }) => club.kind === 'putter');
+  const extra = kept[MOST_CLUBS];
+  const second = putters[1];
+  const refusals: Refusal[] = [];
+  if (extra) {
+    refusals.push({
+      path: jsonPath(['clubs', extra.i, 'goTo']),
+      value: 'true',
+      message: `${String(kept.length)} clubs are marked go-to and ${String(MOST_CLUBS)} fit in a bag`,
+      remedy: 'Unmark those that may go.',
+    });
+  }
+  if (second) {
+    refusals.push({
+      path: jsonPath(['clubs', second.i, 'goTo']),
+      value: 'true',
+      message: 'two putters are marked go-to and one fits in a bag',
+      remedy: 'Unmark the one that may go.',
+    });
+  }
+  return refusals;
+}

@@ -1,0 +1,34 @@
+// A process of its own for the tests of locks, first opening and kills: node db-child.ts <what> <path>.
+// It prints one JSON line a thing done.
+import { openDatabase } from '../../db/open.ts';
+import { createPlayer, updatePlayer } from '../../db/repositories/players.ts';
+import { tryLock } from '../../db/lock.ts';
+import { undoable } from '../../db/undo.ts';
+
+const NOW = '2026-11-26T04:20:00.000Z';
+const [what, path = ''] = process.argv.slice(2);
+const say = (value: unknown) => process.stdout.write(`${JSON.stringify(value)}\n`);
+const stay = () => setInterval(() => undefined, 1000);
+
+if (what === 'lock') {
+  say({ held: tryLock(path) !== null });
+  stay();
+} else if (what === 'open' || what === 'open-and-stay') {
+  const { db, ...report } = openDatabase({ file: path, now: NOW });
+  createPlayer(db, { name: String(process.pid), handicap: 1, handed: 'left', ground: 'firm' }, NOW);
+  say(report);
+  if (what === 'open') db.close();
+  else stay();
+} else if (what === 'write') {
+  const { db } = openDatabase({ file: path, now: NOW });
+  // Each line stands for a commit that returned: what was said must be there afterwards.
+  for (let n = 0; ; n += 1) {
+    const step = { label: `add ${n}`, at: NOW };
+    const id = undoable(db, step, () => {
+      const player = createPlayer(db, { name: `p${n}`, handicap: 1, handed: 'left', ground: 'firm' }, NOW);
+      updatePlayer(db, player, { notes: 'x'.repeat(n % 3000) });
+      return player;
+    });
+    say({ id, notes: n % 3000 });
+  }
+}

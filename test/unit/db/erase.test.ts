@@ -1,0 +1,80 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { logicalDump } from '../../../db/dump.ts';
+import { erasePlayer } from '../../../db/erase.ts';
+import { seedArchetypes } from '../../../db/repositories/archetypes.ts';
+import { recordCarry } from '../../../db/repositories/carries.ts';
+import { listClubs } from '../../../db/repositories/clubs.ts';
+import { savePlan } from '../../../db/repositories/plans.ts';
+import { createPlayer, listPlayers, updatePlayer } from '../../../db/repositories/players.ts';
+import { addShotImport } from '../../../db/repositories/shots.ts';
+import { writeBag } from '../../../db/repositories/whole-bag.ts';
+import { history, undo, undoable } from '../../../db/undo.ts';
+import { CATALOGUE, FULL_BAG, NOW, openTemp, PLAYER, storageError, tempFolder } from './helpers.ts';
+
+const SECRET = 'left wrist, since spring';
+
+test('an erased player leaves no byte in the database or its log, and nothing of others goes', () => {
+  const folder = tempFolder();
+  const { db } = openTemp(join(folder, 'data.loftledger'));
+  seedArchetypes(db, CATALOGUE, NOW);
+  const other = createPlayer(db, { ...PLAYER, name: 'other' }, NOW);
+  writeBag(db, other, FULL_BAG, NOW);
+  const dump = logicalDump(db);
+  const step = (label: string) => ({ label, at: NOW });
+  const id = undoable(db, step('add'), () => createPlayer(db, { ...PLAYER, name: SECRET, pain: true }, NOW));
+  undoable(db, step('note'), () => updatePlayer(db, id, { notes: SECRET.repeat(50) }));
+  undoable(db, step('note'), () => updatePlayer(db, id, { notes: `${SECRET}, worse` }));
+  const bag = undoable(db, step('bag'), () => writeBag(db, id, { ...FULL_BAG, name: SECRET }, NOW));
+  const club = listClubs(db, bag)[0]?.id ?? 0;
+  const session = addShotImport(
+    db,
+    { playerId: id, fileName: SECRET, distanceUnit: 'yd', speedUnit: 'mph', rowsRead: 1, rowsSkipped: 0 },
+    [{ rowNumber: 2, clubId: club, clubLabel: SECRET }],
+    NOW,
+  );
+  recordCarry(db, club, { onDate: '2026-01-01', source: 'stated', carryYd: 1, importId: session }, NOW);
+  savePlan(
+    db,
+    { bagId: bag, status: 'ok', openFindings: 0, input: { SECRET }, output: {}, programVersion: '0' },
+    [],
+    NOW,
+  );
+  undo(db);
+  const bytes = () =>
+    readdirSync(folder)
+      .map((name) => readFileSync(join(folder, name), 'latin1'))
+      .join('');
+  db.pragma('wal_checkpoint(FULL)');
+  expect(db.serialize().includes(SECRET)).toBe(true);
+
+  expect(erasePlayer(db, id)).toEqual({ logEmptied: true });
+  expect(logicalDump(db)).toBe(dump);
+  expect(history(db)).toEqual({ undo: [], redo: [] });
+  db.close();
+  expect(bytes()).not.toContain(SECRET);
+  expect(bytes()).toContain('other');
+});
+
+test('erasing nobody says so and changes nothing', () => {
+  const { db } = openTemp(join(tempFolder(), 'data.loftledger'));
+  undoable(db, { label: 'add', at: NOW }, () => createPlayer(db, PLAYER, NOW));
+  expect(storageError(() => erasePlayer(db, 99))).toMatchObject({
+    code: 'missing',
+    message: 'There is no player 99',
+  });
+  expect(history(db).undo).toHaveLength(1);
+  expect(listPlayers(db)).toHaveLength(1);
+});
+
+test('a log that another reader holds is not said to be empty', () => {
+  const file = join(tempFolder(), 'data.loftledger');
+  const { db } = openTemp(file, { busyTimeoutMs: 50 });
+  const id = createPlayer(db, PLAYER, NOW);
+  const reader = openTemp(file).db;
+  const rows = reader.prepare('SELECT 1 FROM player').iterate();
+  rows.next();
+  expect(erasePlayer(db, id)).toEqual({ logEmptied: false });
+  rows.return?.();
+});

@@ -1,0 +1,116 @@
+import type { Arcs } from './arcs.ts';
+import { barArcs } from './arcs.ts';
+import { type Bounds, boundToGo, boundUpTo, leastSums } from './bounds.ts';
+import { pickCore } from './core.ts';
+import { childrenOf, decidable } from './decide.ts';
+import { fixArcs } from './fix.ts';
+import { type Found, merge } from './found.ts';
+import type { Watch } from './hooks.ts';
+import type { Labels } from './labels.ts';
+import type { Ladder } from './ladder.ts';
+import { Prune } from './prune.ts';
+import type { Region } from './region.ts';
+import { run } from './run.ts';
+import { type Decisions, type Scenario, scenarioOf } from './scenario.ts';
+import { coarse, type Weights } from './weights.ts';
+
+/** What one search asks, and what it has found so far. */
+export type Quest = {
+  ladder: Ladder;
+  /** The region that can still better what is found. */
+  accept: (found: readonly Found[]) => Region;
+  weights: Weights;
+  found: Found[];
+  /** What `weights` were made for. */
+  tunedFor: readonly Found[];
+  labels: Labels;
+  watch: Watch;
+};
+
+/** A part of the search: decisions about lots, and the arcs that its bags may use. */
+type Branch = { arcs: Arcs; decisions: Decisions };
+
+// Measured with test/bench/solve.ts; none of them changes an answer.
+/** With so few arcs, a run is quicker than another decision. */
+const FEW_ARCS = 64;
+/** With so many arcs, a few weights first leave less work for all of them. */
+const MANY_ARCS = 4000;
+/** With so many arcs, a run over some candidates first leaves less for the whole: sizes of these parts. */
+const MANY_TO_RUN = 400;
+const PARTS = [24, 72];
+/** Branches of one exploration that may divide; beyond, labels remember the open lots instead. */
+const MOST_BRANCHES = 200;
+
+/**
+ * Finds all of the region that the arcs allow and adds it to `quest.found`. Branches with fewer lots bought
+ * come first, and of these the more decided: what they find rules out most of the others.
+ */
+export const explore = (quest: Quest, arcs: Arcs, decisions: Decisions): void => {
+  const waiting: Branch[][] = [];
+  const push = (next: Branch): void => {
+    const list = (waiting[next.decisions.paid.length] ??= []);
+    const place = list.findIndex((other) => other.decisions.open.length > next.decisions.open.length);
+    list.splice(place < 0 ? list.length : place, 0, next);
+  };
+  push({ arcs, decisions });
+  let left = MOST_BRANCHES;
+  for (let bought = 0; bought < waiting.length; bought++) {
+    const list = waiting[bought] ?? [];
+    for (let next = list.shift(); next !== undefined; next = list.shift()) {
+      branch(quest, next, left-- > 0).forEach(push);
+    }
+  }
+};
+
+/** Runs one branch, or returns the branches that it divides into. */
+const branch = (quest: Quest, { arcs, decisions }: Branch, mayDivide: boolean): Branch[] => {
+  const { ladder, weights } = quest;
+  const region = quest.accept(quest.found);
+  const scenario = scenarioOf(ladder, decisions);
+  let fixed: Arcs | null = arcs;
+  if (arcs.to.length > MANY_ARCS) fixed = narrow(quest, scenario, arcs, region, coarse(weights))?.arcs ?? null;
+  const narrowed = fixed === null ? null : narrow(quest, scenario, fixed, region, weights);
+  if (narrowed === null) return [];
+  const open = narrowed.arcs.to.length < FEW_ARCS || !mayDivide ? [] : decidable(ladder, decisions, narrowed.arcs);
+  if (open.length > 0) {
+    return childrenOf(ladder, decisions, open).map((child) => ({ arcs: narrowed.arcs, decisions: child }));
+  }
+  // A run takes no notice of `more`, so that its bounds must not either.
+  if (decisions.more) return [{ arcs: narrowed.arcs, decisions: { ...decisions, more: false } }];
+  runParts(quest, scenario, narrowed);
+  return [];
+};
+
+type Narrowed = { arcs: Arcs; bounds: Bounds; prune: Prune };
+
+/** The arcs that some bag in the region may use; null when there is none. */
+const narrow = (
+  { ladder }: Quest,
+  scenario: Scenario,
+  arcs: Arcs,
+  region: Region,
+  weights: Weights,
+): Narrowed | null => {
+  const prune = new Prune(ladder, region, weights);
+  const toGo = boundToGo(ladder, scenario, arcs, weights);
+  leastSums(ladder, scenario, arcs, weights, toGo, prune.least);
+  if (prune.empty()) return null;
+  const bounds = { weights, toGo, upTo: boundUpTo(ladder, scenario, arcs, weights) };
+  return { arcs: fixArcs(ladder, scenario, arcs, bounds, prune), bounds, prune };
+};
+
+/** Runs over growing parts of the arcs, and over all that are then left. */
+const runParts = (quest: Quest, scenario: Scenario, { arcs, bounds, prune }: Narrowed): void => {
+  const { ladder, labels, watch } = quest;
+  let left = arcs;
+  let now = prune;
+  for (const size of PARTS) {
+    if (left.to.length < MANY_TO_RUN) break;
+    const part = barArcs(left, pickCore(ladder, bounds, size));
+    if (part.to.length * 2 > left.to.length) break;
+    quest.found = merge(quest.found, run(ladder, scenario, part, bounds, now, labels, watch));
+    now = new Prune(ladder, quest.accept(quest.found), bounds.weights);
+    left = fixArcs(ladder, scenario, left, bounds, now);
+  }
+  quest.found = merge(quest.found, run(ladder, scenario, left, bounds, now, labels, watch));
+};

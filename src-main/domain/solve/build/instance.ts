@@ -1,0 +1,208 @@
+import { leastTiers, MOST_CLUBS, type GapLimits } from '../../bag/conventions.ts';
+import type { Archetype, Bag, Club } from '../../bag/types.ts';
+import { LONG_CLUB_SHARE } from '../../bag/conventions.ts';
+import type { Rung } from '../../player/ladder.ts';
+import type { PlayerModel } from '../../player/model.ts';
+import { predictCarry } from '../../player/predict.ts';
+import { purchaseMinor, resaleMinor } from '../../prices/cost.ts';
+import type { Instance, Item, Lot } from '../instance.ts';
+import { usable, type Candidate } from './candidates.ts';
+
+/** Penalty per tenth of a yard and per tier step: defaults, `common practice, no source`. */
+export const WIDE_WEIGHT = 2;
+export const CROWD_WEIGHT = 1;
+export const TIER_WEIGHT = 40;
+
+/** The top club may fall short of the driver by this much: the larger of yards and share. */
+const TOP_SLACK_YD = 8;
+const TOP_SLACK_SHARE = 0.04;
+const BOTTOM_SLACK_YD = 5;
+const HIGHEST_ANCHOR_WEDGE = 60;
+
+export type BuildInput = {
+  bag: Bag;
+  model: PlayerModel;
+  /** The owned clubs in ladder order. */
+  ladder: readonly Rung[];
+  catalogue: readonly Archetype[];
+  limits: GapLimits;
+  /** Owned pairs, by club id in ladder order, that findings excuse. */
+  excused: readonly (readonly [string, string])[];
+  /** Misfit of owned clubs by club id; of archetypes by archetype id. */
+  misfits: ReadonlyMap<string, number>;
+  candidateMisfits: ReadonlyMap<string, number>;
+  /** Weight of a tier step below the least tier: 0 while tier-only replacements wait. */
+  tierWeight: number;
+};
+
+export type Built = {
+  instance: Instance;
+  /** What each `buy:` id (item or lot) stands for. */
+  candidates: ReadonlyMap<string, Candidate>;
+};
+
+export const ownId = (clubId: string) => `own:${clubId}`;
+export const ownSetId = (setId: string) => `own-set:${setId}`;
+export const buyId = (archetypeId: string) => `buy:${archetypeId}`;
+export const buyMemberId = (archetypeId: string, number: string) => `buy:${archetypeId}:${number}`;
+
+/** Yards to tenths of a yard, rounded half up; a converted 150.25 that lost its last bit still rounds up. */
+export function toDy(yards: number): number {
+  return Math.max(0, Math.floor(Math.round(yards * 1e7) / 1e6 + 0.5));
+}
+
+/** Bag, prices and findings → the integers that the solver works on. */
+export function buildInstance(input: BuildInput): Built {
+  const { bag, model, ladder, limits } = input;
+  const owned = ownedItems(input);
+  const bought = boughtItems(input);
+  const putters = bag.clubs.filter((club) => club.kind === 'putter').length;
+  const unplaced = bag.clubs.length - putters - ladder.length;
+  const least = leastTiers(model.tier);
+  const driverYd = driverCarryYd(ladder, model);
+  const instance: Instance = {
+    limit: Math.max(0, MOST_CLUBS - unplaced - (putters === 0 ? 1 : 0)),
+    items: [...owned.items, ...bought.items],
+    lots: [...owned.lots, ...bought.lots],
+    bands: bands(limits, driverYd),
+    firstPair: firstPair(input),
+    top: top(ladder, driverYd),
+    bottom: bottom(input),
+    excused: input.excused.map(([longer, shorter]) => [ownId(longer), ownId(shorter)]),
+    leastTier: { ...least },
+    tierWeight: input.tierWeight,
+    budget: bag.budget?.amountMinor ?? null,
+    basis: bag.budget?.cashBeforeSales === true ? 'cash' : 'net',
+  };
+  return { instance, candidates: bought.candidates };
+}
+
+/** A putter stays unless it may change; with several, only a go-to is tied down, since one of them has to go. */
+export function isLocked(club: Club, bag: Bag): boolean {
+  if (club.goTo === true) return true;
+  if (club.kind !== 'putter' || bag.changePutter) return false;
+  return bag.clubs.filter((other) => other.kind === 'putter').length === 1;
+}
+
+function ownedItems({ bag, ladder, misfits }: BuildInput): { items: Item[]; lots: Lot[] } {
+  const sold = new Map(bag.sets.flatMap((set) => (set.sell ? [[set.id, set.sell] as const] : [])));
+  const rungs = new Map(ladder.map((rung) => [rung.clubId, rung]));
+  const items: Item[] = [];
+  const usedLots = new Set<string>();
+  for (const club of bag.clubs) {
+    const rung = rungs.get(club.id);
+    if (!rung && club.kind !== 'putter') continue;
+    const lot = club.set !== undefined && sold.has(club.set) ? club.set : null;
+    if (lot !== null) usedLots.add(lot);
+    items.push({
+      id: ownId(club.id),
+      origin: 'owned',
+      kind: rung?.kind ?? 'putter',
+      carryDy: rung ? toDy(rung.carryYd) : 0,
+      tier: rung ? (club.forgiveness ?? null) : null,
+      misfit: misfits.get(club.id) ?? 0,
+      locked: isLocked(club, bag),
+      lot: lot === null ? null : ownSetId(lot),
+      price: 0,
+      resale: resaleMinor(club.sell, bag.costs),
+    });
+  }
+  const lots = [...usedLots].map((id): Lot => ({
+    id: ownSetId(id),
+    origin: 'owned',
+    price: 0,
+    resale: resaleMinor(sold.get(id), bag.costs),
+  }));
+  return { items, lots };
+}
+
+function boughtItems(input: BuildInput): { items: Item[]; lots: Lot[]; candidates: Map<string, Candidate> } {
+  const { bag, model, catalogue, candidateMisfits } = input;
+  const byId = new Map(catalogue.map((archetype) => [archetype.id, archetype]));
+  const items: Item[] = [];
+  const lots: Lot[] = [];
+  const candidates = new Map<string, Candidate>();
+  for (const { archetype: id, band } of bag.prices) {
+    const archetype = byId.get(id);
+    const candidate = archetype && usable(archetype, bag, model);
+    if (!archetype || !candidate) continue;
+    const price = purchaseMinor(band, archetype, bag.costs);
+    const common = {
+      origin: 'candidate' as const,
+      tier: archetype.kind === 'putter' ? null : archetype.forgiveness,
+      misfit: candidateMisfits.get(id) ?? 0,
+      locked: false,
+      resale: 0,
+    };
+    candidates.set(buyId(id), candidate);
+    if (archetype.kind === 'irons') {
+      lots.push({ id: buyId(id), origin: 'candidate', price, resale: 0 });
+      for (const club of candidate.clubs) {
+        const memberId = buyMemberId(id, club.number ?? String(club.loftDeg));
+        items.push({
+          ...common,
+          id: memberId,
+          kind: club.kind,
+          carryDy: toDy(club.carryYd),
+          lot: buyId(id),
+          price: 0,
+        });
+      }
+    } else {
+      const club = candidate.clubs[0];
+      items.push({
+        ...common,
+        id: buyId(id),
+        kind: club?.kind ?? 'putter',
+        carryDy: club ? toDy(club.carryYd) : 0,
+        lot: null,
+        price,
+      });
+    }
+  }
+  return { items, lots, candidates };
+}
+
+/** The longest owned driver's carry; without a driver the modelled one (10.5°); null when nothing tells. */
+function driverCarryYd(ladder: readonly Rung[], model: PlayerModel): number | null {
+  const owned = ladder.find((rung) => rung.kind === 'driver');
+  return owned?.carryYd ?? predictCarry(model, { kind: 'driver', loftDeg: 10.5 })?.carryYd ?? null;
+}
+
+function bands(limits: GapLimits, driverYd: number | null): Instance['bands'] {
+  const common = { crowdedDy: toDy(limits.crowdedYd), wideWeight: WIDE_WEIGHT, crowdWeight: CROWD_WEIGHT };
+  const short = { fromDy: 0, wideDy: toDy(limits.wideYd), ...common };
+  const longFromDy = driverYd === null ? 0 : toDy(LONG_CLUB_SHARE * driverYd);
+  if (longFromDy === 0) return [short];
+  return [short, { fromDy: longFromDy, wideDy: toDy(limits.wideLongYd), ...common }];
+}
+
+function firstPair({ ladder, limits, misfits }: BuildInput): Instance['firstPair'] {
+  const second = ladder.find((rung) => rung.kind !== 'driver' && (misfits.get(rung.clubId) ?? 0) === 0);
+  return second ? { wideDy: toDy(limits.firstPairYd), secondAtLeastDy: toDy(second.carryYd) } : null;
+}
+
+function top(ladder: readonly Rung[], driverYd: number | null): Instance['top'] {
+  const ownsDriver = ladder.some((rung) => rung.kind === 'driver');
+  const longest = ladder[0];
+  if (driverYd !== null && (ownsDriver || !longest)) {
+    return {
+      atLeastDy: toDy(driverYd - Math.max(TOP_SLACK_YD, TOP_SLACK_SHARE * driverYd)),
+      weight: WIDE_WEIGHT,
+    };
+  }
+  return longest ? { atLeastDy: toDy(longest.carryYd), weight: WIDE_WEIGHT } : { atLeastDy: 0, weight: 0 };
+}
+
+function bottom({ bag, ladder, model }: BuildInput): Instance['bottom'] {
+  const wedges = ladder.filter(
+    (rung) => rung.kind === 'wedge' && (rung.loftDeg === undefined || rung.loftDeg <= HIGHEST_ANCHOR_WEDGE),
+  );
+  const shortest = wedges.at(-1);
+  if (shortest) return { atMostDy: toDy(shortest.carryYd + BOTTOM_SLACK_YD), weight: WIDE_WEIGHT };
+  const sand =
+    bag.clubs.length === 0 && model.driverSpeedMph === null
+      ? null
+      : predictCarry(model, { kind: 'wedge', loftDeg: 55 });
+  return sand ? { atMostDy: toDy(sand.carryYd), weight: WIDE_WEIGHT } : { atMostDy: 0, weight: 0 };
+}

@@ -1,0 +1,75 @@
+import type { Found } from './found.ts';
+import type { Watch } from './hooks.ts';
+import type { Instance, Point } from './instance.ts';
+import type { Ladder } from './ladder.ts';
+import { compareIds } from './order.ts';
+import { evaluate } from './penalty.ts';
+import { atMost, NO_LIMIT, notBettered } from './region.ts';
+import { search } from './search.ts';
+
+/** Ids of a bag found. Ranks rise with the ids, so that these are in code-unit order. */
+const pointOf = (ladder: Ladder, found: Found): Point => ({
+  cost: found.cost,
+  penalty: found.penalty,
+  changes: found.changes,
+  items: Array.from(found.ranks, (rank) => ladder.idByRank[rank] as string),
+});
+
+/**
+ * Every pair (cost, penalty) that no bag betters, by rising cost, not cut by the budget. Of the bags of one
+ * pair the one with fewest changes, then fewest purchases, then the first by its sorted ids.
+ * Empty when there is no legal bag.
+ */
+export const frontierOf = (ladder: Ladder, watch: Watch): Point[] =>
+  search(ladder, notBettered, watch).map((found) => pointOf(ladder, found));
+
+/** The clean bag of least cost, with its ties as in `frontierOf`; null when no bag is clean. */
+export const cheapestCleanOf = (ladder: Ladder, watch: Watch): Point | null => {
+  const found = search(
+    ladder,
+    (points) => atMost(points.find((p) => p.penalty === 0)?.cost ?? NO_LIMIT, 0),
+    watch,
+  );
+  const clean = found.find((p) => p.penalty === 0);
+  return clean === undefined ? null : pointOf(ladder, clean);
+};
+
+/**
+ * Least cost of a bag with at most this penalty; null: no such bag.
+ * @param known a cost that is reached, if one is known
+ */
+export const leastCostOf = (
+  ladder: Ladder,
+  penalty: number,
+  known: number | null,
+  watch: Watch,
+): number | null => {
+  const best = (points: readonly Found[]): number | null => {
+    const cost = points.find((p) => p.penalty <= penalty)?.cost ?? null;
+    return cost === null || (known !== null && known < cost) ? known : cost;
+  };
+  const found = search(
+    ladder,
+    (points) => {
+      const cost = best(points);
+      // Ties do not matter here: only less cost is looked for.
+      return atMost(cost === null ? NO_LIMIT : cost - 1, penalty);
+    },
+    watch,
+  );
+  return best(found);
+};
+
+/** The last point within the budget: least penalty, then cost; null when there is none. */
+export const bestWithin = (frontier: readonly Point[], budget: number | null): Point | null =>
+  frontier.findLast((point) => budget === null || point.cost <= budget) ?? null;
+
+/** The bag as owned, when it is legal. */
+export const todayOf = (instance: Instance): Point | null => {
+  const items = instance.items
+    .filter((item) => item.origin === 'owned')
+    .map((item) => item.id)
+    .sort(compareIds);
+  const { legal, cost, penalty, changes } = evaluate(instance, items);
+  return legal ? { cost, penalty, changes, items } : null;
+};

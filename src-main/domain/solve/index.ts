@@ -1,0 +1,56 @@
+import { bestWithin, cheapestCleanOf, frontierOf, todayOf } from './frontier.ts';
+import { headlineOf } from './headline.ts';
+import { type Hooks, Watch } from './hooks.ts';
+import type { Instance, Point, Solution } from './instance.ts';
+import { layOut } from './ladder.ts';
+import { requireInstance } from './validate.ts';
+import { walkAwayOf } from './walk-away.ts';
+
+export { MENDED, NEEDS_MENDING } from './headline.ts';
+export { type Hooks, SolveStopped } from './hooks.ts';
+export type { Band, FirstPair, Instance, Item, Lot, Origin, Point, Solution } from './instance.ts';
+export { evaluate, type Verdict } from './penalty.ts';
+export { DEFAULT_LIMIT, readInstance } from './read.ts';
+export { InstanceError, type Refusal } from './refusal.ts';
+export { checkInstance } from './validate.ts';
+
+/**
+ * All answers of DESIGN §8, each proven.
+ * @throws InstanceError when the instance is refused, SolveStopped when a hook ends the solve
+ */
+export const solve = (instance: Instance, hooks: Hooks = {}): Solution => {
+  requireInstance(instance);
+  const watch = new Watch(hooks);
+  const frontier = frontierOf(layOut(instance), watch);
+  const today = todayOf(instance);
+  const headline = headlineOf(frontier, today, instance.budget);
+  const last = frontier.at(-1);
+  return {
+    today,
+    cheapestClean: last?.penalty === 0 ? last : null,
+    bestWithinBudget: bestWithin(frontier, instance.budget),
+    headline,
+    frontier,
+    walkAway: headline === null ? {} : walkAwayOf(instance, frontier, headline, watch),
+  };
+};
+
+/** The spend curve alone: every nondominated (cost, penalty), by rising cost. Throws as `solve` does. */
+export const frontier = (instance: Instance, hooks: Hooks = {}): Point[] => {
+  requireInstance(instance);
+  return frontierOf(layOut(instance), new Watch(hooks));
+};
+
+/** The clean bag of least (cost, changes) alone; null when there is none. Throws as `solve` does. */
+export const cheapestClean = (instance: Instance, hooks: Hooks = {}): Point | null => {
+  requireInstance(instance);
+  return cheapestCleanOf(layOut(instance), new Watch(hooks));
+};
+
+/** The bag of least (penalty, cost, changes) within budget alone. Throws as `solve` does. */
+export const bestWithinBudget = (instance: Instance, hooks: Hooks = {}): Point | null =>
+  bestWithin(frontier(instance, hooks), instance.budget);
+
+/** The plan (DESIGN §8) alone. Throws as `solve` does. */
+export const headline = (instance: Instance, hooks: Hooks = {}): Point | null =>
+  headlineOf(frontier(instance, hooks), todayOf(instance), instance.budget);

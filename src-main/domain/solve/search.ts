@@ -1,0 +1,115 @@
+import { type Arcs, barArcs, tabulateArcs } from './arcs.ts';
+import { boundsOf } from './bounds.ts';
+import { explore, type Quest } from './branch.ts';
+import { pickCore } from './core.ts';
+import { fixArcs } from './fix.ts';
+import type { Found } from './found.ts';
+import type { Watch } from './hooks.ts';
+import { Labels } from './labels.ts';
+import type { Ladder } from './ladder.ts';
+import { plausible } from './plausible.ts';
+import { Prune } from './prune.ts';
+import type { Region } from './region.ts';
+import { type Decisions, type Scenario, scenarioOf, undecided } from './scenario.ts';
+import { firstWeights, pureWeights, weightsFor } from './weights.ts';
+
+/** Candidates in the first parts of a search: measured with test/bench/solve.ts. */
+const FIRST_PART = 16;
+const SECOND_PART = 48;
+/** With fewer arcs, a second part is not worth its time. */
+const MANY_ARCS = 500;
+
+/**
+ * Every nondominated (cost, penalty) of the region by rising cost, each the first of its ties.
+ * Owned clubs come first, then more and more of the candidates that are bought singly, then the lots: what
+ * each stage finds shrinks the region, so that most candidates are ruled out by bounds alone.
+ * @param accept the region that can still better what is found, which must hold all that is asked for
+ */
+export const search = (
+  ladder: Ladder,
+  accept: (found: readonly Found[]) => Region,
+  watch: Watch,
+): Found[] => {
+  const quest: Quest = { ladder, accept, weights: pureWeights(), found: [], tunedFor: [], labels: new Labels(), watch };
+  searchSingles(quest);
+  searchLots(quest);
+  return quest.found;
+};
+
+const isCandidateLot = (ladder: Ladder, l: number): boolean => ladder.lots[l]?.candidate === true;
+
+/** No candidate lot is bought. */
+const noLots = (ladder: Ladder): Decisions => {
+  const all = undecided(ladder);
+  return {
+    ...all,
+    open: all.open.filter((l) => !isCandidateLot(ladder, l)),
+    barred: all.open.filter((l) => isCandidateLot(ladder, l)),
+  };
+};
+
+/** New weights for what was found, unless they were made for the same curve. */
+const retune = (quest: Quest, scenario: Scenario, arcs: Arcs): void => {
+  if (quest.found.length > 0 && sameCurve(quest.found, quest.tunedFor)) return;
+  quest.weights = weightsFor(quest.found, quest.ladder, scenario, arcs);
+  quest.tunedFor = quest.found;
+};
+
+const sameCurve = (a: readonly Found[], b: readonly Found[]): boolean =>
+  a.length === b.length && a.every((x, i) => x.cost === b[i]?.cost && x.penalty === b[i].penalty);
+
+const searchSingles = (quest: Quest): void => {
+  const { ladder } = quest;
+  const decisions = noLots(ladder);
+  const scenario = scenarioOf(ladder, decisions);
+  const singles = scenario.allowed;
+  let part = tabulateArcs(
+    ladder,
+    singles.map((s, i) => (ladder.clubs[i]?.origin === 'owned' ? s : 0)),
+    null,
+  );
+  explore(quest, part, decisions);
+  if (ladder.clubs.every((club, i) => club.origin === 'owned' || singles[i] === 0)) return;
+
+  let arcs = tabulateArcs(ladder, singles, plausible(ladder, scenario, quest.accept(quest.found)));
+  const first = boundsOf(ladder, scenario, arcs, firstWeights());
+  retune(quest, scenario, part);
+  part = barArcs(arcs, pickCore(ladder, first, FIRST_PART));
+  explore(quest, part, decisions);
+
+  retune(quest, scenario, part);
+  const bounds = boundsOf(ladder, scenario, arcs, quest.weights);
+  const prune = new Prune(ladder, quest.accept(quest.found), quest.weights);
+  arcs = fixArcs(ladder, scenario, arcs, bounds, prune);
+  if (arcs.to.length > MANY_ARCS) {
+    part = barArcs(arcs, pickCore(ladder, bounds, SECOND_PART));
+    explore(quest, part, decisions);
+    retune(quest, scenario, part);
+  }
+  explore(quest, arcs, decisions);
+};
+
+/** Bags that buy at least one lot: first with the singles that served so far, then with all. */
+const searchLots = (quest: Quest): void => {
+  const { ladder } = quest;
+  if (!ladder.lots.some((lot) => lot.candidate)) return;
+  const decisions = { ...undecided(ladder), more: true };
+  const scenario = scenarioOf(ladder, decisions);
+  const singles = scenarioOf(ladder, noLots(ladder));
+  const positions = new Map(Array.from(ladder.rank, (rank, i) => [rank, i]));
+  const served = Uint8Array.from(ladder.clubs, (club, i) =>
+    club.origin === 'owned' || (scenario.lotAt[i] as number) >= 0 ? 1 : 0,
+  );
+  for (const { ranks } of quest.found) {
+    for (const rank of ranks) {
+      const i = positions.get(rank);
+      if (i !== undefined) served[i] = 1;
+    }
+  }
+  for (const some of [served, served.map(() => 1)]) {
+    const arcs = tabulateArcs(ladder, some, plausible(ladder, scenario, quest.accept(quest.found)));
+    const part = barArcs(arcs, singles.allowed);
+    retune(quest, singles, some === served ? part : barArcs(part, served));
+    explore(quest, arcs, decisions);
+  }
+};

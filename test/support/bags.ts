@@ -1,3 +1,4 @@
+import { loadCatalogue } from '../../db/catalogue/index.ts';
 import type { BagFile } from '../../src-main/contract/bag-file.ts';
 import { bagFromFile, readBagFile } from '../../src-main/contract/read-bag.ts';
 import { readerFor } from '../../src-main/contract/reader.ts';
@@ -54,5 +55,6 @@ export function domainBag(file: BagFile): Bag {
 }
 
 export function viewOf(file: BagFile, today = '2026-11-26'): BagView {
-  return viewBag(domainBag(file), readerFor(file.units), english, today);
+  const reader = readerFor(file.units);
+  return viewBag({ bag: domainBag(file), catalogue: loadCatalogue(), reader, words: english, today });
 }

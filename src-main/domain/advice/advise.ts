@@ -2,8 +2,11 @@ import type { Archetype, Bag } from '../bag/types.ts';
 import type { Rung } from '../player/ladder.ts';
 import { buildInstance, TIER_WEIGHT, type Built } from '../solve/build/instance.ts';
 import { solve } from '../solve/index.ts';
-import type { Point, Solution } from '../solve/instance.ts';
+import type { Instance, Point, Solution } from '../solve/instance.ts';
 import { evaluate } from '../solve/penalty.ts';
+import { excusedPairs } from './excused.ts';
+import { misfitsOf } from './misfits.ts';
+import { isImproving } from './rules/improving.ts';
 import { cautionsOf } from './cautions.ts';
 import { changesOf, type Changes } from './changes.ts';
 import type { Finding, Question } from './finding.ts';
@@ -45,7 +48,7 @@ export type Advice = {
 
 /** Bag and prices → ladder, findings, the cheapest mend and what to ask. Straight through, no state. */
 export function advise({ bag, catalogue, reader, words, today }: AdviseInput): Advice {
-  const view = viewBag(bag, reader, words, today);
+  const view = viewBag({ bag, catalogue, reader, words, today });
   const found = findAll(view);
   const built = buildInstance({
     bag,
@@ -54,9 +57,8 @@ export function advise({ bag, catalogue, reader, words, today }: AdviseInput): A
     catalogue,
     limits: view.limits,
     excused: excusedPairs(view),
-    misfits: new Map(),
-    candidateMisfits: new Map(),
-    tierWeight: TIER_WEIGHT,
+    ...misfitsOf(view),
+    tierWeight: isImproving(bag.player) ? 0 : TIER_WEIGHT,
   });
   const solved = solve(built.instance);
   const owned = built.instance.items.filter((item) => item.origin === 'owned').map((item) => item.id);
@@ -91,7 +93,7 @@ export function advise({ bag, catalogue, reader, words, today }: AdviseInput): A
   };
 }
 
-/** Stopped plans change nothing; ask-first plans hold back what costs money. */
+/** Stopped plans change nothing; coach-first and ask-first plans hold back what costs money and keep what is free. */
 function held(
   view: BagView,
   built: Built,
@@ -100,20 +102,21 @@ function held(
   owned: string[],
   status: Status,
 ): { changes: Changes; items: string[] } {
-  const keepAll = status === 'stopped' || (status === 'ask-first' && planned.purchases.length > 0);
-  if (!keepAll) return { changes: planned, items: headline?.items ?? [...owned].sort() };
-  const items = [...owned].sort();
+  const holdsBack = status === 'coach-first' || status === 'ask-first';
+  if (status !== 'stopped' && !(holdsBack && planned.purchases.length > 0)) {
+    return { changes: planned, items: headline?.items ?? [...owned].sort() };
+  }
+  const free = status === 'stopped' ? null : solve(ownedOnly(built.instance)).headline;
+  const items = free?.items ?? [...owned].sort();
   return { changes: changesOf(view, built, items), items };
 }
 
-/** Pairs that cost nothing while they are neighbours: unsure ones, and crowded ones that are both locked. */
-function excusedPairs({ pairs, club }: BagView): [string, string][] {
-  return pairs
-    .filter(({ state, longer, shorter }) => {
-      if (state === 'unsure-wide' || state === 'unsure-crowded') return true;
-      return state === 'crowded' && club(longer.clubId).goTo === true && club(shorter.clubId).goTo === true;
-    })
-    .map(({ longer, shorter }) => [longer.clubId, shorter.clubId]);
+function ownedOnly(instance: Instance): Instance {
+  return {
+    ...instance,
+    items: instance.items.filter((item) => item.origin === 'owned'),
+    lots: instance.lots.filter((lot) => lot.origin === 'owned'),
+  };
 }
 
 function moneyOf(

@@ -9,9 +9,23 @@ export type FindingKind =
   | 'wide-gap'
   | 'unsure-gap'
   | 'crowded-pair'
+  | 'long-end-falls-off'
+  | 'driver-behind-irons'
+  | 'driver-launch-spin'
+  | 'flex'
+  | 'wedge-surplus'
+  | 'wedge-shortage'
   | 'forgiveness'
+  | 'improving'
   | 'go-to'
+  | 'why-this-club'
+  | 'hard-from-the-deck'
+  | 'firm-ground'
+  | 'strong-lofts'
+  | 'one-length'
+  | 'check-conformity'
   | 'count'
+  | 'bend'
   | 'nothing-needed';
 
 /** Something true about the bag. Severity: 1 a note, 2 worth acting on, 3 act on first. */

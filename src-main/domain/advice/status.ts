@@ -20,10 +20,11 @@ export type StatusInput = {
   purchases: number;
 };
 
-/** The first that holds of: stopped, ask first, nothing needed, ok, over budget, partly. */
+/** The first that holds of: stopped, coach first, ask first, nothing needed, ok, over budget, partly. */
 export function statusOf(input: StatusInput): Status {
   const { findings, todayPenalty, headline, swaps } = input;
   if (findings.some((finding) => finding.verdict === 'stop')) return 'stopped';
+  if (findings.some((finding) => finding.verdict === 'coach-first')) return 'coach-first';
   if (mustAsk(input)) return 'ask-first';
   const money = findings.some(asksForMoney);
   if (swaps === 0 && todayPenalty < WORTH_MENDING && !money) return 'nothing-needed';

@@ -1,5 +1,5 @@
 import { gapLimits, leastTiers, LONG_CLUB_SHARE, MOST_CLUBS, type GapLimits } from '../bag/conventions.ts';
-import type { Bag, Club } from '../bag/types.ts';
+import type { Archetype, Bag, Club } from '../bag/types.ts';
 import { chanceAbove, chanceBelow, neighbourGaps, type Gap } from '../player/gaps.ts';
 import { ownedLadder, type Rung } from '../player/ladder.ts';
 import { playerModel, type PlayerModel } from '../player/model.ts';
@@ -30,16 +30,19 @@ export type BagView = {
   club(id: string): Club;
   /** What the reader calls the club. */
   name(id: string): string;
+  catalogue: readonly Archetype[];
   reader: Reader;
   words: Words;
   /** ISO date of today, for retest dates; given by the caller. */
   today: string;
 };
 
+export type ViewInput = Pick<BagView, 'bag' | 'catalogue' | 'reader' | 'words' | 'today'>;
+
 /** Limits follow the driver speed; where nothing tells it, the middle row serves (no gap is called without carries). */
 const UNKNOWN_SPEED_MPH = 90;
 
-export function viewBag(bag: Bag, reader: Reader, words: Words, today: string): BagView {
+export function viewBag({ bag, catalogue, reader, words, today }: ViewInput): BagView {
   const model = playerModel(bag);
   const ladder = ownedLadder(bag, model);
   const limits = gapLimits(model.driverSpeedMph ?? UNKNOWN_SPEED_MPH);
@@ -58,6 +61,7 @@ export function viewBag(bag: Bag, reader: Reader, words: Words, today: string): 
     least: leastTiers(model.tier),
     club,
     name: (id) => words.clubName(club(id)),
+    catalogue,
     reader,
     words,
     today,

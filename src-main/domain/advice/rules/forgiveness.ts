@@ -1,7 +1,9 @@
+import { leastTiers, recommendedTier } from '../../bag/conventions.ts';
 import type { Club } from '../../bag/types.ts';
 import { playingKind } from '../../player/families.ts';
 import type { Finding } from '../finding.ts';
 import type { BagView } from '../view.ts';
+import { isImproving } from './improving.ts';
 import type { Rule } from './rule.ts';
 
 /** Unlocked clubs below the least tier for the handicap; a set is one finding. Unknown tiers tell nothing. */
@@ -18,23 +20,34 @@ export const forgiveness: Rule = (view) => {
   return [...groups.values()].map((clubs) => findingOf(clubs, view));
 };
 
-function findingOf(clubs: readonly Club[], { bag, least, name, words }: BagView): Finding {
+function findingOf(clubs: readonly Club[], view: BagView): Finding {
+  const { bag, least, name, words } = view;
   const first = clubs[0];
   const kind = first ? playingKind(first) : 'iron';
   const tier = first?.forgiveness ?? 1;
   const needed = kind === 'putter' || kind === 'wedge' ? tier : least[kind];
-  const { handicap } = bag.player;
+  const { handicap, targetHandicap: target } = bag.player;
+  const waits =
+    isImproving(bag.player) &&
+    kind !== 'putter' &&
+    kind !== 'wedge' &&
+    tier >= leastTiers(recommendedTier(target ?? handicap))[kind];
   return {
     kind: 'forgiveness',
     clubs: clubs.map((club) => club.id),
     severity: needed - tier >= 2 ? 3 : 2,
-    verdict: 'replace',
-    text: words.forgiveness({
-      clubs: clubs.map((club) => name(club.id)).join(', '),
-      tier: words.tierName(tier),
-      least: words.tierName(needed),
-      handicap: String(handicap),
-    }),
+    verdict: waits ? 'wait' : 'replace',
+    text: waits
+      ? words.forgivenessWaits({
+          clubs: clubs.map((club) => name(club.id)).join(', '),
+          target: String(target),
+        })
+      : words.forgiveness({
+          clubs: clubs.map((club) => name(club.id)).join(', '),
+          tier: words.tierName(tier),
+          least: words.tierName(needed),
+          handicap: String(handicap),
+        }),
     evidence: [
       { figure: words.figures.tier, value: tier, source: words.figures.playerSource },
       { figure: words.figures.leastTier, value: needed, source: words.figures.tierSource },

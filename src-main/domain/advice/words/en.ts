@@ -52,7 +52,23 @@ export const english: Words = {
     tierSource: 'common practice, by handicap',
     ruleSource: 'Rules of Golf, Rule 4.1b',
     playerSource: 'stated by the player',
+    ladderSource: "the player's own ladder",
+    practice: 'common practice',
+    typical: 'typical for its name',
+    loft: 'loft, degrees',
+    length: 'length, inches',
+    speed: 'driver speed',
+    ballSpeed: 'ball speed',
+    launch: 'launch, degrees',
+    spin: 'spin, rpm',
+    flex: 'flex',
+    yearMade: 'year made',
+    target: 'target handicap',
+    expected: 'carry that the 7-iron lets expect',
+    usualGap: 'usual gap at the short end',
+    bend: 'loft bend, degrees',
   },
+  speedSource: (from) => (from === 'given' ? 'stated by the player' : `reckoned from ${from}`),
   pain: () =>
     'Pain is reported, so there is no buying advice here. Please see a medical professional first, then measure again.',
   nothingKnown: () =>
@@ -80,6 +96,65 @@ export const english: Words = {
     `${String(count)} clubs are in the bag; ${String(most)} may be carried in a round.${dropped === '' ? '' : ` The plan takes out: ${dropped}.`}`,
   nothingNeeded: ({ retest }) =>
     `Nothing here asks for money: keep the bag as it is. Look again about ${retest}, or when the swing changes.`,
+  longEnd: ({ clubs, cause, usual }) => {
+    const seen = `The gaps of ${clubs} close up, while the short end steps about ${usual}.`;
+    switch (cause) {
+      case 'flat-ball-speed':
+        return `${seen} Ball speed hardly rises from club to club, so delivery is the likelier cause: see a coach before buying.`;
+      case 'wide-spread':
+        return `${seen} Single shots scatter by more than half a usual gap, so see a coach before buying.`;
+      case 'close-lofts':
+        return `${seen} Ball speed does rise, so the make-up is the likelier cause: lofts lie too close for this speed.`;
+      case 'odd-pair':
+        return `One pair (${clubs}) stands out in its set, where ${usual} is usual. Have loft, lie and length of both measured first.`;
+      default:
+        return `${seen} Bag or delivery cannot be told apart without ball speeds: note about 10 shots a club.`;
+    }
+  },
+  driverBehindIrons: ({ club, by, behind, fitIsFine }) => {
+    const seen = `${club} carries about ${by} ${behind ? 'less' : 'more'} than the 7-iron lets expect.`;
+    return fitIsFine
+      ? `${seen} Launch and spin are inside their window, so a head is unlikely to be the answer: see a coach first.`
+      : `${seen} Delivery, fit or both may be behind it. Measure launch and spin before any purchase; no head promises it all back.`;
+  },
+  driverLaunchSpin: ({ club, launch, spin, left }) => {
+    const off = [
+      ...(launch === 0 ? [] : [`launches ${launch > 0 ? 'high' : 'low'}`]),
+      ...(spin === 0 ? [] : [`spins ${spin > 0 ? 'much' : 'little'}`]),
+    ].join(' and ');
+    const head = spin > 0 ? 'A lower-spin head' : spin < 0 ? 'A higher-spin head' : 'Another head';
+    return `${club} ${off} for its ball speed. ${head} may take part of it, the shaft another${
+      left ? ' (the left miss points there too)' : ''
+    }. Strike and attack have their share: equipment cannot remove all of it.`;
+  },
+  flex: ({ club, flex, fit, speed, miss }) =>
+    `Flex ${flex} of ${club} looks ${fit === 'too-soft' ? 'soft' : 'stiff'} for ${speed}${
+      miss ? ', and the miss fits that' : ''
+    }. Labels differ between makers, so ask a fitter rather than the label.`,
+  wedgeTooHigh: ({ club }) =>
+    `${club} has more than 60° of loft, which few shots ask for. It can come out; part swings with the others do its job.`,
+  wedgeStep: ({ club, other }) =>
+    `${club} and ${other} lie within 3° of loft. ${club} can come out: practise part swings with the others instead.`,
+  wedgeShortage: ({ longer, shorter, gap, limit }) =>
+    `About ${gap} lie between ${longer} and ${shorter}, where ${limit} is usual. Many approach shots fall into that range.`,
+  improving: ({ now, target }) =>
+    `From ${now} towards ${target}: what only adds forgiveness can wait for the new handicap. Buying it now is the other path.`,
+  forgivenessWaits: ({ clubs, target }) =>
+    `${clubs} forgive little for today, but would do at handicap ${target}. That is near enough to wait.`,
+  whyThisClub: ({ club, need }) =>
+    `${club} is asked for about ${need} times a round on this course. What is it for? Low priority, unless you know.`,
+  hardFromTheDeck: ({ club }) =>
+    `${club} has little loft for shots off the ground at this speed. A higher-lofted wood or a hybrid usually carries as far.`,
+  firmGround: ({ longer, shorter, gap }) =>
+    `${longer} and ${shorter} are within ${gap} of carry. On firm ground or with a low flight that is normal: change nothing.`,
+  strongLofts: ({ club, measured }) =>
+    `${club} has a strong loft${measured ? '' : ' (have it measured)'}: flyers are likelier. Choose wedges by the PW's loft, never by the number on the sole.`,
+  oneLength: ({ speed }) =>
+    `All irons have one length. At ${speed} the long ones may not fly high enough to hold a green.`,
+  checkConformity: ({ club }) =>
+    `${club} was made before newer limits. Check the governing body's current lists before a competition.`,
+  bend: ({ club, by, weaker, longer, shorter }) =>
+    `Bending ${club} ${by} ${weaker ? 'weaker' : 'stronger'} might put ${longer} and ${shorter} right. Ask a club maker: it costs little, if the head allows it.`,
   nothingToBuy: () => 'Nothing here asks for money: what the plan changes is free.',
   swap: {
     fillsGap: ({ archetype, longer, shorter, before, above, below }) =>
@@ -110,6 +185,12 @@ export const english: Words = {
       `Hit about 10 shots each with ${longer} and ${shorter} and note the carry, not the total: is the gap real?`,
     fromTotal: ({ club }) => `Only a total is known for ${club}. What does it carry? Roll is a rough guess.`,
     loftAssumed: ({ club }) => `The loft of ${club} is taken as typical for its name. What does it measure?`,
+    carryRises: ({ stronger, weaker, by }) =>
+      `${weaker} is said to carry ${by} further than ${stronger}, which has less loft. Is one of the two typed wrongly?`,
+    maybeTotal: ({ club, carry }) =>
+      `Is the ${carry} of ${club} a total with roll? Please give the carry alone.`,
+    impossible: ({ club, carry, most }) =>
+      `${club} is said to carry ${carry}; about ${most} would be the most at the speed given. Which of the two is right?`,
     prices: () =>
       'No used prices are noted, so nothing can be planned to buy. Note what you saw for clubs of interest.',
   },

@@ -1,4 +1,7 @@
-import type { Archetype, Club, Source } from '../../bag/types.ts';
+import type { FlexFit } from '../../bag/flex.ts';
+import type { Archetype, Club, Flex, Source } from '../../bag/types.ts';
+import type { SpeedFrom } from '../../player/model.ts';
+import type { LongEndCause } from '../long-end-cause.ts';
 import type { PairState } from '../pair-state.ts';
 
 /**
@@ -26,7 +29,23 @@ export type Words = {
     tierSource: string;
     ruleSource: string;
     playerSource: string;
+    ladderSource: string;
+    practice: string;
+    typical: string;
+    loft: string;
+    length: string;
+    speed: string;
+    ballSpeed: string;
+    launch: string;
+    spin: string;
+    flex: string;
+    yearMade: string;
+    target: string;
+    expected: string;
+    usualGap: string;
+    bend: string;
   };
+  speedSource(from: SpeedFrom): string;
   pain(): string;
   nothingKnown(): string;
   clubUnplaced(p: { club: string }): string;
@@ -42,6 +61,22 @@ export type Words = {
   nothingNeeded(p: { retest: string }): string;
   /** As above, where something leaves the bag for free. */
   nothingToBuy(): string;
+  longEnd(p: { clubs: string; cause: LongEndCause; usual: string }): string;
+  driverBehindIrons(p: { club: string; by: string; behind: boolean; fitIsFine: boolean }): string;
+  driverLaunchSpin(p: { club: string; launch: -1 | 0 | 1; spin: -1 | 0 | 1; left: boolean }): string;
+  flex(p: { club: string; flex: Flex; fit: Exclude<FlexFit, 'fits'>; speed: string; miss: boolean }): string;
+  wedgeTooHigh(p: { club: string }): string;
+  wedgeStep(p: { club: string; other: string }): string;
+  wedgeShortage(p: { longer: string; shorter: string; gap: string; limit: string }): string;
+  improving(p: { now: string; target: string }): string;
+  forgivenessWaits(p: { clubs: string; target: string }): string;
+  whyThisClub(p: { club: string; need: string }): string;
+  hardFromTheDeck(p: { club: string }): string;
+  firmGround(p: { longer: string; shorter: string; gap: string }): string;
+  strongLofts(p: { club: string; measured: boolean }): string;
+  oneLength(p: { speed: string }): string;
+  checkConformity(p: { club: string }): string;
+  bend(p: { club: string; by: string; weaker: boolean; longer: string; shorter: string }): string;
   swap: {
     fillsGap(p: {
       archetype: string;

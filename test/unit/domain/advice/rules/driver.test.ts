@@ -1,0 +1,116 @@
+import { describe, expect, it } from 'vitest';
+import { misfitsOf } from '../../../../../src-main/domain/advice/misfits.ts';
+import { driverBehindIrons } from '../../../../../src-main/domain/advice/rules/driver-behind-irons.ts';
+import { driverLaunchSpin } from '../../../../../src-main/domain/advice/rules/driver-launch-spin.ts';
+import { flex } from '../../../../../src-main/domain/advice/rules/flex.ts';
+import { bagFile, viewOf, withClub } from '../../../../support/bags.ts';
+
+// Windows and flex bands: test/reference/data/conventions.json, common practice, no source.
+const driver = (changes: object) => withClub(bagFile(), 'driver', changes);
+const price = (archetype: string) => ({ archetype, low: 50, likely: 70, high: 90 });
+
+describe('driver-behind-irons', () => {
+  it('fires when the driver carries more than 10 % less than 1.55 × the 7-iron: ask', () => {
+    expect(driverBehindIrons(viewOf(driver({ carry: 178 })))).toMatchObject([
+      { verdict: 'ask', clubs: ['driver', '7i'] },
+    ]);
+  });
+  it('says coach first when launch and spin are inside their window', () => {
+    const file = driver({ carry: 178, ballSpeed: 128, launchDeg: 15, spinRpm: 2700 });
+    expect(driverBehindIrons(viewOf(file))).toMatchObject([{ verdict: 'coach-first' }]);
+  });
+  it('corrects a strong 7-iron for its loft', () => {
+    // 141 yd at 28° is about 129 at 33°: no finding, though 1.55 × 141 is far above 201
+    expect(driverBehindIrons(viewOf(withClub(bagFile(), '7i', { carry: 141, loftDeg: 28 })))).toEqual([]);
+  });
+  it('does not fire within 10 %', () => {
+    expect(driverBehindIrons(viewOf(bagFile()))).toEqual([]);
+  });
+  it('cannot tell without a 7-iron carry', () => {
+    const file = driver({ carry: 178 });
+    expect(
+      driverBehindIrons(viewOf({ ...file, clubs: file.clubs.filter((club) => club.id !== '7i') })),
+    ).toEqual([]);
+  });
+});
+
+describe('driver-launch-spin', () => {
+  const spinny = driver({ ballSpeed: 132, launchDeg: 18, spinRpm: 3600, flex: 'A' });
+  it('fires outside the window and never promises it all back', () => {
+    const [finding] = driverLaunchSpin(viewOf(spinny));
+    expect(finding).toMatchObject({ verdict: 'ask', severity: 3 });
+    expect(finding?.text).toMatch(/launches high and spins much.*cannot remove all of it/s);
+    expect(finding?.text).not.toMatch(/loft down/i);
+  });
+  it('says replace when a head that helps is priced', () => {
+    const withHead = (id: string) => driverLaunchSpin(viewOf({ ...spinny, prices: [price(id)] }))[0]?.verdict;
+    expect(withHead('driver-10.5-t3-low')).toBe('replace');
+    expect(withHead('driver-10.5-t3')).toBe('ask');
+  });
+  it('marks the owned driver and heads that do not help as misfits: both 120, one 60', () => {
+    const { misfits, candidateMisfits } = misfitsOf(viewOf(spinny));
+    expect(misfits.get('driver')).toBe(120);
+    expect(candidateMisfits.get('driver-10.5-t3')).toBe(120);
+    expect(candidateMisfits.get('driver-10.5-t3-low')).toBeUndefined();
+    expect(
+      misfitsOf(viewOf(driver({ ballSpeed: 132, launchDeg: 14, spinRpm: 3600 }))).misfits.get('driver'),
+    ).toBe(60);
+  });
+  it('does not fire inside the window', () => {
+    expect(driverLaunchSpin(viewOf(driver({ ballSpeed: 132, launchDeg: 14, spinRpm: 2600 })))).toEqual([]);
+  });
+  it('takes the row of a boundary speed from the faster side', () => {
+    const at = (ballSpeed: number) =>
+      driverLaunchSpin(viewOf(driver({ ballSpeed, launchDeg: 16.5, spinRpm: 2600 })));
+    expect(at(129.9)).toEqual([]); // 13–17°
+    expect(at(130)).toHaveLength(1); // 12–16°
+  });
+  it('cannot tell without a ball speed', () => {
+    expect(driverLaunchSpin(viewOf(driver({ launchDeg: 18, spinRpm: 3600 })))).toEqual([]);
+  });
+});
+
+describe('flex', () => {
+  it('fires outside the band of the speed', () => {
+    expect(flex(viewOf(driver({ flex: 'X' })))).toMatchObject([{ verdict: 'ask', severity: 1 }]);
+    expect(flex(viewOf(driver({ flex: 'A' })))[0]?.text).toMatch(/looks soft/);
+  });
+  it('weighs more with a miss that fits, mirrored for a left-handed player', () => {
+    const soft = driver({ flex: 'A' });
+    const miss = (handed: 'left' | 'right', side: 'left' | 'right') =>
+      flex(viewOf({ ...soft, player: { ...soft.player, handed, miss: [side] } }))[0]?.severity;
+    expect([
+      miss('right', 'left'),
+      miss('right', 'right'),
+      miss('left', 'right'),
+      miss('left', 'left'),
+    ]).toEqual([2, 1, 2, 1]);
+  });
+  it('does not fire where bands overlap', () => {
+    expect(
+      flex(
+        viewOf(
+          bagFile(
+            { clubs: [{ id: 'driver', kind: 'driver', loftDeg: 10.5, flex: 'S' }] },
+            { driverSpeed: 94 },
+          ),
+        ),
+      ),
+    ).toEqual([]);
+    expect(
+      flex(
+        viewOf(
+          bagFile(
+            { clubs: [{ id: 'driver', kind: 'driver', loftDeg: 10.5, flex: 'R' }] },
+            { driverSpeed: 94 },
+          ),
+        ),
+      ),
+    ).toEqual([]);
+  });
+  it('cannot tell without a given speed or a flex', () => {
+    expect(flex(viewOf(bagFile()))).toEqual([]);
+    const { driverSpeed: _speed, ...player } = bagFile().player;
+    expect(flex(viewOf({ ...driver({ flex: 'X' }), player }))).toEqual([]);
+  });
+});

@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { excusedPairs } from '../../../../../src-main/domain/advice/excused.ts';
+import { longEndFallsOff } from '../../../../../src-main/domain/advice/rules/long-end-falls-off.ts';
+import { findAll } from '../../../../../src-main/domain/advice/rules/table.ts';
+import type { BagFile } from '../../../../../src-main/contract/bag-file.ts';
+import { bagFile, viewOf, withClub } from '../../../../support/bags.ts';
+
+// Invented: 5-wood, 4-hybrid and 5-iron within a few yards, the rest in usual steps. Common practice, no source.
+const long: Record<string, Partial<BagFile['clubs'][number]>> = {
+  '5w': { carry: 156 },
+  '4h': { carry: 153 },
+  '5i': { carry: 149 },
+};
+function fallen(more: Record<string, Partial<BagFile['clubs'][number]>> = {}): BagFile {
+  let file = bagFile();
+  for (const id of Object.keys(long)) file = withClub(file, id, { ...long[id], ...more[id] });
+  return file;
+}
+
+describe('long-end-falls-off', () => {
+  it('asks for ball speeds where there are none: cannot tell', () => {
+    const [finding] = longEndFallsOff(viewOf(fallen()));
+    expect(finding).toMatchObject({ verdict: 'ask', clubs: ['5w', '4h', '5i'] });
+    expect(finding?.text).toMatch(/about 10 shots/);
+  });
+  it('says coach first when ball speed is flat', () => {
+    const flat = fallen({ '5w': { ballSpeed: 121 }, '4h': { ballSpeed: 120.5 }, '5i': { ballSpeed: 120 } });
+    expect(longEndFallsOff(viewOf(flat))).toMatchObject([{ verdict: 'coach-first', severity: 3 }]);
+  });
+  it('blames the make-up when ball speed rises', () => {
+    const rising = fallen({
+      '5w': { ballSpeed: 128, loftDeg: 20 },
+      '4h': { ballSpeed: 124 },
+      '5i': { ballSpeed: 120, loftDeg: 24 },
+    });
+    expect(longEndFallsOff(viewOf(rising))).toMatchObject([{ verdict: 'drop' }]);
+  });
+  it('says coach first when shots scatter by more than half a usual gap', () => {
+    const wild = fallen({
+      '5w': { carrySd: 14, shots: 8 },
+      '4h': { carrySd: 13, shots: 8 },
+      '5i': { carrySd: 12, shots: 8 },
+    });
+    expect(longEndFallsOff(viewOf(wild))).toMatchObject([{ verdict: 'coach-first' }]);
+  });
+  it('asks to measure one odd pair of a set first', () => {
+    let file = bagFile();
+    for (const id of ['5i', '6i', '7i', '8i', '9i']) file = withClub(file, id, { set: 's' });
+    const odd = withClub(withClub(file, '6i', { carry: 147 }), '5i', { carry: 149 });
+    expect(longEndFallsOff(viewOf(odd))).toMatchObject([
+      { verdict: 'ask', severity: 1, clubs: ['5i', '6i'] },
+    ]);
+  });
+  it('does not fire on a usual bag', () => {
+    expect(longEndFallsOff(viewOf(bagFile()))).toEqual([]);
+  });
+  it('does not fire when the short end is crowded as well', () => {
+    const short = withClub(fallen(), '8i', { carry: 127 });
+    expect(longEndFallsOff(viewOf(short))).toEqual([]);
+  });
+  it('does not accuse on modelled carries', () => {
+    const file = fallen();
+    const clubs = file.clubs.map(({ carry, ...club }) =>
+      ['5w', '4h'].includes(club.id) ? club : { ...club, ...(carry === undefined ? {} : { carry }) },
+    );
+    expect(longEndFallsOff(viewOf({ ...file, clubs }))).toEqual([]);
+  });
+  it('excuses its pairs and silences crowded and unsure on them', () => {
+    const view = viewOf(fallen());
+    expect(excusedPairs(view)).toEqual([
+      ['5w', '4h'],
+      ['4h', '5i'],
+    ]);
+    expect(
+      findAll(view).filter((finding) => finding.kind === 'crowded-pair' || finding.kind === 'unsure-gap'),
+    ).toEqual([]);
+  });
+});

@@ -1,0 +1,1 @@
+export function findElectron(electronPackage: string): string | null;

@@ -1,20 +1,24 @@
 import type { Archetype, Bag } from '../bag/types.ts';
 import type { Rung } from '../player/ladder.ts';
 import { buildInstance, TIER_WEIGHT, type Built } from '../solve/build/instance.ts';
-import { solve } from '../solve/index.ts';
+import { alternatives, type Alternative } from '../solve/alternatives.ts';
+import { frontier, headline as headlineOf, solve } from '../solve/index.ts';
 import type { Instance, Point, Solution } from '../solve/instance.ts';
 import { evaluate } from '../solve/penalty.ts';
 import { excusedPairs } from './excused.ts';
 import { misfitsOf } from './misfits.ts';
 import { isImproving } from './rules/improving.ts';
 import { cautionsOf } from './cautions.ts';
-import { changesOf, type Changes } from './changes.ts';
+import { chanceInBudget } from './chance.ts';
+import { changesOf, laterChanges, type Changes } from './changes.ts';
 import type { Finding, Question } from './finding.ts';
 import { questionsOf } from './questions.ts';
+import { pathsOf, type Path, type When } from './paths.ts';
 import type { Reader } from './reader.ts';
+import { worthOfKnowing } from './robustness.ts';
 import { findAll } from './rules/table.ts';
 import { settleFindings } from './settle.ts';
-import { statusOf, type Status } from './status.ts';
+import { MENDED, statusOf, type Status } from './status.ts';
 import { swapsOf, type Swap } from './swaps.ts';
 import { viewBag, type BagView } from './view.ts';
 import type { Words } from './words/words.ts';
@@ -42,6 +46,12 @@ export type Advice = {
   cashMinor: number;
   netMinor: number;
   remainingMinor: number | null;
+  /** Null without a budget. */
+  chanceInBudget: number | null;
+  /** A: the plan; B: half the budget now, the rest later. Empty while the plan holds back. */
+  paths: Path[];
+  /** Other ways to mend the bag as well, the cheapest first. */
+  alternatives: Alternative[];
   questions: Question[];
   cautions: string[];
 };
@@ -65,6 +75,9 @@ export function advise({ bag, catalogue, reader, words, today }: AdviseInput): A
   const headline = solved.headline;
   const planned = changesOf(view, built, headline?.items ?? owned);
   const todayPenalty = (solved.today ?? solved.frontier[0])?.penalty ?? 0;
+  const questions = questionsOf(view, (varied) =>
+    worthOfKnowing(view, built, headline, varied, (instance) => headlineOf(instance)),
+  );
   const status = statusOf({
     findings: found,
     todayPenalty,
@@ -73,11 +86,15 @@ export function advise({ bag, catalogue, reader, words, today }: AdviseInput): A
     budget: built.instance.budget,
     swaps: planned.purchases.length + planned.leftOut.length,
     purchases: planned.purchases.length,
+    openShare: Math.max(0, ...questions.map((question) => question.share)),
   });
   const stopped = status === 'stopped';
   const solution = stopped ? { ...solved, frontier: [], walkAway: {} } : solved;
   const { changes, items } = held(view, built, planned, headline, owned, status);
-  const swaps = swapsOf(view, changes, solution.walkAway);
+  const acts = status !== 'stopped' && status !== 'coach-first' && status !== 'ask-first';
+  const paths = acts ? pathsOf(view, built, headline) : [];
+  const now = swapsOf(view, changes, solution.walkAway, words.stageNow);
+  const swaps = [...now, ...laterSwaps(view, built, changes, paths[0])];
   return {
     view,
     built,
@@ -88,7 +105,10 @@ export function advise({ bag, catalogue, reader, words, today }: AdviseInput): A
     items,
     afterLadder: changes.after,
     ...moneyOf(built, items),
-    questions: stopped ? [] : questionsOf(view),
+    chanceInBudget: stopped ? null : chanceInBudget(view, built, items),
+    paths,
+    alternatives: stopped || headline === null ? [] : alternativesOf(built.instance, headline),
+    questions: stopped ? [] : questions.map(({ ask, about, worth }) => ({ ask, about, worth })),
     cautions: cautionsOf(view, swaps),
   };
 }
@@ -109,6 +129,36 @@ function held(
   const free = status === 'stopped' ? null : solve(ownedOnly(built.instance)).headline;
   const items = free?.items ?? [...owned].sort();
   return { changes: changesOf(view, built, items), items };
+}
+
+function laterSwaps(view: BagView, built: Built, now: Changes, path: Path | undefined): Swap[] {
+  const later = path?.stages[1];
+  if (!later) return [];
+  const changes = laterChanges(now, changesOf(view, built, later.items));
+  return swapsOf(view, changes, {}, stageName(view, later.when));
+}
+
+function stageName({ words }: BagView, when: When): string {
+  switch (when.kind) {
+    case 'now':
+      return words.stageNow;
+    case 'handicap':
+      return words.stageHandicap(String(when.atMost));
+    case 'sale':
+      return words.stageSale;
+    case 'season':
+      return words.stageSeason;
+  }
+}
+
+const MOST_ALTERNATIVES = 5;
+
+function alternativesOf(instance: Instance, plan: Point): Alternative[] {
+  return alternatives(instance, plan, {
+    most: MOST_ALTERNATIVES,
+    penalty: Math.max(plan.penalty, MENDED),
+    cheapest: (without, penalty) => frontier(without).find((point) => point.penalty <= penalty) ?? null,
+  });
 }
 
 function ownedOnly(instance: Instance): Instance {

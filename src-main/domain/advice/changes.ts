@@ -70,3 +70,16 @@ function replacementOf(view: BagView, clubId: string, purchases: readonly Purcha
   }
   return best;
 }
+
+/** What a later stage changes beyond an earlier one, both told from today's bag. */
+export function laterChanges(now: Changes, later: Changes): Changes {
+  const bought = new Set(now.purchases.map((purchase) => purchase.id));
+  const gone = new Set(now.leftOut);
+  return {
+    purchases: later.purchases
+      .filter((purchase) => !bought.has(purchase.id))
+      .map((purchase) => ({ ...purchase, inPlaceOf: purchase.inPlaceOf.filter((id) => !gone.has(id)) })),
+    leftOut: later.leftOut.filter((id) => !gone.has(id)),
+    after: later.after,
+  };
+}

@@ -1,16 +1,52 @@
-import type { Question } from './finding.ts';
 import { inconsistencies, type Inconsistency } from '../player/consistency.ts';
+import type { Question } from './finding.ts';
+import type { Worth } from './robustness.ts';
+import type { Varied } from './sampled.ts';
 import type { BagView } from './view.ts';
 
-/** What to measure or look up next, the most telling first; ties by text. */
-export function questionsOf(view: BagView): Question[] {
+/** Knows how much an answer about some clubs would change the plan. */
+export type Weigh = (varied: Varied) => Worth;
+
+/** A question with what its answer would change: `share` of sampled ladders in which something else is bought. */
+export type WeighedQuestion = Question & { share: number };
+
+/** The most questions that are weighed by re-planning; the rest rank below them by rule of thumb. */
+const MOST_WEIGHED = 6;
+
+type Draft = {
+  ask: string;
+  about: string[];
+  /** Which carries the answer would settle; null where it settles none. */
+  varied: Varied | null;
+  /** Rank before weighing, and after it where nothing is at stake. */
+  rank: number;
+};
+
+/**
+ * What to measure or look up next. Worth is how often the best plan would change times the money at stake, in the
+ * reader's currency; what no re-planning can weigh keeps a small rank below 1. The most telling first, ties by text.
+ */
+export function questionsOf(view: BagView, weigh: Weigh): WeighedQuestion[] {
+  const drafts = draftsOf(view).sort((a, b) => b.rank - a.rank || (a.ask < b.ask ? -1 : 1));
+  let weighed = 0;
+  return drafts
+    .map(({ ask, about, varied, rank }): WeighedQuestion => {
+      if (varied === null || weighed >= MOST_WEIGHED) return { ask, about, worth: rank, share: 0 };
+      weighed++;
+      const { share, stakeMinor } = weigh(varied);
+      const money = view.reader.money(Math.round(share * stakeMinor));
+      return { ask, about, worth: share === 0 ? rank / 10 : Math.max(rank, money), share };
+    })
+    .sort((a, b) => b.worth - a.worth || (a.ask < b.ask ? -1 : a.ask > b.ask ? 1 : 0));
+}
+
+function draftsOf(view: BagView): Draft[] {
   const { bag, ladder, model, name, pairs, words } = view;
-  const questions: Question[] = [];
-  const ask = (ask: string, about: string[], worth: number) => {
-    questions.push({ ask, about, worth: Math.round(worth * 100) / 100 });
+  const drafts: Draft[] = [];
+  const ask = (text: string, about: string[], rank: number, varied: Varied | null = null) => {
+    drafts.push({ ask: text, about, rank, varied });
   };
-  const putters = bag.clubs.filter((club) => club.kind === 'putter');
-  if (model.driverSpeedMph === null && ladder.length === 0) ask(words.questions.nothingKnown(), [], 1);
+  if (model.driverSpeedMph === null && ladder.length === 0) ask(words.questions.nothingKnown(), [], 0.99);
   const placed = new Set(ladder.map((rung) => rung.clubId));
   if (ladder.length > 0) {
     for (const club of bag.clubs) {
@@ -18,36 +54,30 @@ export function questionsOf(view: BagView): Question[] {
         ask(words.questions.unplaced({ club: name(club.id) }), [club.id], 0.8);
       }
     }
-    if (ladder.every((rung) => rung.source === 'modelled')) ask(words.questions.allModelled(), [], 0.7);
+    if (ladder.every((rung) => rung.source === 'modelled'))
+      ask(words.questions.allModelled(), [], 0.7, 'all');
   }
   for (const odd of inconsistencies(bag, model)) ask(oddText(view, odd), odd.clubs, 0.6);
-  for (const rung of ladder) {
-    if (rung.fromTotal === true)
-      ask(words.questions.fromTotal({ club: name(rung.clubId) }), [rung.clubId], 0.5);
+  for (const { clubId, fromTotal } of ladder) {
+    if (fromTotal === true)
+      ask(words.questions.fromTotal({ club: name(clubId) }), [clubId], 0.5, new Set([clubId]));
   }
-  for (const pair of pairs) {
-    if (pair.state !== 'unsure-wide' && pair.state !== 'unsure-crowded') continue;
-    const about = [pair.longer.clubId, pair.shorter.clubId];
-    ask(
-      words.questions.unsure({ longer: name(about[0] ?? ''), shorter: name(about[1] ?? '') }),
-      about,
-      pair.chance,
-    );
+  for (const { state, longer, shorter, chance } of pairs) {
+    if (state !== 'unsure-wide' && state !== 'unsure-crowded') continue;
+    const about = [longer.clubId, shorter.clubId];
+    const text = words.questions.unsure({ longer: name(longer.clubId), shorter: name(shorter.clubId) });
+    ask(text, about, Math.round(chance * 100) / 200, new Set(about));
   }
-  for (const rung of ladder) {
-    if (rung.loftAssumed === true && (rung.source === 'modelled' || rung.source === 'interpolated')) {
-      ask(words.questions.loftAssumed({ club: name(rung.clubId) }), [rung.clubId], 0.3);
+  for (const { clubId, loftAssumed, source } of ladder) {
+    if (loftAssumed === true && (source === 'modelled' || source === 'interpolated')) {
+      ask(words.questions.loftAssumed({ club: name(clubId) }), [clubId], 0.3);
     }
   }
+  const putters = bag.clubs.filter((club) => club.kind === 'putter').map((club) => club.id);
   if (putters.length === 0 && bag.clubs.length > 0) ask(words.questions.putter(), [], 0.6);
-  if (putters.length > 1)
-    ask(
-      words.questions.twoPutters(),
-      putters.map((club) => club.id),
-      0.6,
-    );
+  if (putters.length > 1) ask(words.questions.twoPutters(), putters, 0.6);
   if (bag.prices.length === 0) ask(words.questions.prices(), [], 0.4);
-  return questions.sort((a, b) => b.worth - a.worth || (a.ask < b.ask ? -1 : a.ask > b.ask ? 1 : 0));
+  return drafts;
 }
 
 function oddText({ name, reader, words }: BagView, odd: Inconsistency): string {

@@ -18,6 +18,8 @@ export type StatusInput = {
   budget: number | null;
   swaps: number;
   purchases: number;
+  /** The largest share of sampled ladders in which an open question would change what is bought. */
+  openShare: number;
 };
 
 /** The first that holds of: stopped, coach first, ask first, nothing needed, ok, over budget, partly. */
@@ -33,13 +35,14 @@ export function statusOf(input: StatusInput): Status {
   return beatenOnlyAboveBudget(input) ? 'over-budget' : 'partly';
 }
 
-/** Nothing is known at all, or nothing but gaps that nobody can be sure of is wrong. */
-function mustAsk({ findings, headline, purchases, todayPenalty }: StatusInput): boolean {
+/** An open question would change the purchase this often: ask before acting. */
+const ASK_SHARE = 0.3;
+
+/** Nothing is known at all, or what is open would change the purchase. */
+function mustAsk({ findings, headline, openShare }: StatusInput): boolean {
   if (headline === null && findings.some((finding) => finding.kind === 'too-little-data')) return true;
   if (findings.some((finding) => finding.kind === 'too-little-data' && finding.severity === 3)) return true;
-  const unsure = findings.some((finding) => finding.kind === 'unsure-gap');
-  const wrong = findings.some((finding) => asksForMoney(finding) || finding.verdict === 'drop');
-  return unsure && !wrong && purchases === 0 && todayPenalty < WORTH_MENDING;
+  return openShare >= ASK_SHARE;
 }
 
 function beatenOnlyAboveBudget({ frontier, todayPenalty, budget }: StatusInput): boolean {

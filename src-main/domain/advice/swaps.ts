@@ -23,11 +23,12 @@ export function swapsOf(
   view: BagView,
   changes: Changes,
   walkAway: Readonly<Record<string, number | null>>,
+  stage: string,
 ): Swap[] {
   const prices = new Map(view.bag.prices.map((price) => [price.archetype, price]));
   return [
-    ...changes.purchases.map((purchase) => buyLine(view, changes, purchase, prices, walkAway)),
-    ...changes.leftOut.map((clubId) => leavingLine(view, changes, clubId)),
+    ...changes.purchases.map((purchase) => buyLine(view, changes, purchase, prices, walkAway, stage)),
+    ...changes.leftOut.map((clubId) => leavingLine(view, changes, clubId, stage)),
   ];
 }
 
@@ -37,6 +38,7 @@ function buyLine(
   purchase: Purchase,
   prices: ReadonlyMap<string, ArchetypePrice>,
   walkAway: Readonly<Record<string, number | null>>,
+  stage: string,
 ): Swap {
   const { archetype } = purchase.candidate;
   const band = prices.get(archetype.id)?.band;
@@ -55,7 +57,7 @@ function buyLine(
               : Math.max(0, Math.min(worth - extrasMinor(archetype, view.bag.costs), band.highMinor)),
         }
       : {}),
-    stage: view.words.stageNow,
+    stage,
   };
 }
 
@@ -118,7 +120,7 @@ function isBelowTier(view: BagView, clubId: string): boolean {
 }
 
 /** A club that leaves: sold when a price is asked for it (or its whole set), else just taken out. */
-function leavingLine(view: BagView, changes: Changes, clubId: string): Swap {
+function leavingLine(view: BagView, changes: Changes, clubId: string, stage: string): Swap {
   const { words, reader } = view;
   const club = view.club(clubId);
   const set = view.bag.sets.find(({ id, sell }) => id === club.set && sell !== undefined);
@@ -136,7 +138,7 @@ function leavingLine(view: BagView, changes: Changes, clubId: string): Swap {
     why:
       price && first ? `${why} ${words.swap.soldToPay({ money: reader.moneyText(price.likelyMinor) })}` : why,
     ...(price && first ? { priceMinor: price.likelyMinor } : {}),
-    stage: words.stageNow,
+    stage,
   };
 }
 

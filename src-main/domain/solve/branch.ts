@@ -12,6 +12,7 @@ import { Prune } from './prune.ts';
 import type { Region } from './region.ts';
 import { run } from './run.ts';
 import { type Decisions, type Scenario, scenarioOf } from './scenario.ts';
+import type { Tuning } from './tuning.ts';
 import { coarse, type Weights } from './weights.ts';
 
 /** What one search asks, and what it has found so far. */
@@ -25,21 +26,11 @@ export type Quest = {
   tunedFor: readonly Found[];
   labels: Labels;
   watch: Watch;
+  tuning: Tuning;
 };
 
 /** A part of the search: decisions about lots, and the arcs that its bags may use. */
 type Branch = { arcs: Arcs; decisions: Decisions };
-
-// Measured with test/bench/solve.ts; none of them changes an answer.
-/** With so few arcs, a run is quicker than another decision. */
-const FEW_ARCS = 64;
-/** With so many arcs, a few weights first leave less work for all of them. */
-const MANY_ARCS = 4000;
-/** With so many arcs, a run over some candidates first leaves less for the whole: sizes of these parts. */
-const MANY_TO_RUN = 400;
-const PARTS = [24, 72];
-/** Branches of one exploration that may divide; beyond, labels remember the open lots instead. */
-const MOST_BRANCHES = 200;
 
 /**
  * Finds all of the region that the arcs allow and adds it to `quest.found`. Branches with fewer lots bought
@@ -53,7 +44,7 @@ export const explore = (quest: Quest, arcs: Arcs, decisions: Decisions): void =>
     list.splice(place < 0 ? list.length : place, 0, next);
   };
   push({ arcs, decisions });
-  let left = MOST_BRANCHES;
+  let left = quest.tuning.mostBranches;
   for (let bought = 0; bought < waiting.length; bought++) {
     const list = waiting[bought] ?? [];
     for (let next = list.shift(); next !== undefined; next = list.shift()) {
@@ -64,14 +55,14 @@ export const explore = (quest: Quest, arcs: Arcs, decisions: Decisions): void =>
 
 /** Runs one branch, or returns the branches that it divides into. */
 const branch = (quest: Quest, { arcs, decisions }: Branch, mayDivide: boolean): Branch[] => {
-  const { ladder, weights } = quest;
+  const { ladder, weights, tuning } = quest;
   const region = quest.accept(quest.found);
   const scenario = scenarioOf(ladder, decisions);
   let fixed: Arcs | null = arcs;
-  if (arcs.to.length > MANY_ARCS) fixed = narrow(quest, scenario, arcs, region, coarse(weights))?.arcs ?? null;
+  if (arcs.to.length > tuning.manyArcs) fixed = narrow(quest, scenario, arcs, region, coarse(weights))?.arcs ?? null;
   const narrowed = fixed === null ? null : narrow(quest, scenario, fixed, region, weights);
   if (narrowed === null) return [];
-  const open = narrowed.arcs.to.length < FEW_ARCS || !mayDivide ? [] : decidable(ladder, decisions, narrowed.arcs);
+  const open = narrowed.arcs.to.length < tuning.fewArcs || !mayDivide ? [] : decidable(ladder, decisions, narrowed.arcs);
   if (open.length > 0) {
     return childrenOf(ladder, decisions, open).map((child) => ({ arcs: narrowed.arcs, decisions: child }));
   }
@@ -101,11 +92,11 @@ const narrow = (
 
 /** Runs over growing parts of the arcs, and over all that are then left. */
 const runParts = (quest: Quest, scenario: Scenario, { arcs, bounds, prune }: Narrowed): void => {
-  const { ladder, labels, watch } = quest;
+  const { ladder, labels, watch, tuning } = quest;
   let left = arcs;
   let now = prune;
-  for (const size of PARTS) {
-    if (left.to.length < MANY_TO_RUN) break;
+  for (const size of tuning.parts) {
+    if (left.to.length < tuning.manyToRun) break;
     const part = barArcs(left, pickCore(ladder, bounds, size));
     if (part.to.length * 2 > left.to.length) break;
     quest.found = merge(quest.found, run(ladder, scenario, part, bounds, now, labels, watch));

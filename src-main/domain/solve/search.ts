@@ -11,13 +11,8 @@ import { plausible } from './plausible.ts';
 import { Prune } from './prune.ts';
 import type { Region } from './region.ts';
 import { type Decisions, type Scenario, scenarioOf, undecided } from './scenario.ts';
+import { TUNING, type Tuning } from './tuning.ts';
 import { firstWeights, pureWeights, weightsFor } from './weights.ts';
-
-/** Candidates in the first parts of a search: measured with test/bench/solve.ts. */
-const FIRST_PART = 16;
-const SECOND_PART = 48;
-/** With fewer arcs, a second part is not worth its time. */
-const MANY_ARCS = 500;
 
 /**
  * Every nondominated (cost, penalty) of the region by rising cost, each the first of its ties.
@@ -29,8 +24,18 @@ export const search = (
   ladder: Ladder,
   accept: (found: readonly Found[]) => Region,
   watch: Watch,
+  tuning: Tuning = TUNING,
 ): Found[] => {
-  const quest: Quest = { ladder, accept, weights: pureWeights(), found: [], tunedFor: [], labels: new Labels(), watch };
+  const quest: Quest = {
+    ladder,
+    accept,
+    weights: pureWeights(),
+    found: [],
+    tunedFor: [],
+    labels: new Labels(),
+    watch,
+    tuning,
+  };
   searchSingles(quest);
   searchLots(quest);
   return quest.found;
@@ -74,15 +79,15 @@ const searchSingles = (quest: Quest): void => {
   let arcs = tabulateArcs(ladder, singles, plausible(ladder, scenario, quest.accept(quest.found)));
   const first = boundsOf(ladder, scenario, arcs, firstWeights());
   retune(quest, scenario, part);
-  part = barArcs(arcs, pickCore(ladder, first, FIRST_PART));
+  part = barArcs(arcs, pickCore(ladder, first, quest.tuning.firstPart));
   explore(quest, part, decisions);
 
   retune(quest, scenario, part);
   const bounds = boundsOf(ladder, scenario, arcs, quest.weights);
   const prune = new Prune(ladder, quest.accept(quest.found), quest.weights);
   arcs = fixArcs(ladder, scenario, arcs, bounds, prune);
-  if (arcs.to.length > MANY_ARCS) {
-    part = barArcs(arcs, pickCore(ladder, bounds, SECOND_PART));
+  if (arcs.to.length > quest.tuning.manyForSecond) {
+    part = barArcs(arcs, pickCore(ladder, bounds, quest.tuning.secondPart));
     explore(quest, part, decisions);
     retune(quest, scenario, part);
   }

@@ -39,6 +39,9 @@ export const english: Words = {
   tierName,
   source: (source) => source,
   stageNow: 'now',
+  stageHandicap: (handicap) => `when handicap ≤ ${handicap}`,
+  stageSale: 'after the sale',
+  stageSeason: 'next season',
   figures: {
     gap: 'gap',
     limit: 'limit',

@@ -16,6 +16,9 @@ export type Words = {
   tierName(tier: number): string;
   source(source: Source): string;
   stageNow: string;
+  stageHandicap(handicap: string): string;
+  stageSale: string;
+  stageSeason: string;
   figures: {
     gap: string;
     limit: string;

@@ -29,7 +29,7 @@ export function playRound(holes: readonly Hole[], reach: Reach, dispersionShare:
     const atPin = lengthYd <= reach.teeYd;
     const meanYd = atPin ? lengthYd : reach.teeYd;
     tee.push({ carryYd: meanYd, shots: 1 });
-    const rollYd = 0;
+    const rollYd = atPin ? 0 : reach.teeRollYd;
     leave({ remainingYd: lengthYd, meanYd, sdYd: dispersionShare * meanYd, rollYd }, 1, edgesYd, left);
   }
 

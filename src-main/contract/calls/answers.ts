@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { archetypeSchema } from '../catalogue.ts';
-import { planFileSchema } from '../plan-file.ts';
+import { ladderRowSchema, planFileSchema } from '../plan-file.ts';
 import { rowId } from './players.ts';
 import { read } from './spec.ts';
 
@@ -30,6 +30,15 @@ export const answerCalls = {
   'answers.plan': read(
     z.strictObject({ bagId: rowId, budget: z.number().min(0).max(10_000_000).nullable().optional() }),
     answerSchema,
+  ),
+  /** The ladder as it would play in other air; nothing stored changes. */
+  'answers.whatIf': read(
+    z.strictObject({
+      bagId: rowId,
+      temperatureC: z.number().min(-30).max(50),
+      altitudeM: z.number().min(-430).max(4500),
+    }),
+    z.strictObject({ ladder: z.array(ladderRowSchema) }),
   ),
   'catalogue.list': read(
     z.strictObject({}),

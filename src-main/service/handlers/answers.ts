@@ -1,5 +1,10 @@
 import type { BagFile } from '../../contract/bag-file.ts';
 import type { Answer } from '../../contract/calls/answers.ts';
+import { bagFromFile } from '../../contract/read-bag.ts';
+import { readerFor } from '../../contract/reader.ts';
+import { ownedLadder } from '../../domain/player/ladder.ts';
+import { playerModel } from '../../domain/player/model.ts';
+import { ladderInAir } from '../../domain/player/what-if.ts';
 import { english } from '../../domain/advice/words/en.ts';
 import { keepLatestPlan } from '../../../db/repositories/plans.ts';
 import { toMoney } from '../bag-rows.ts';
@@ -17,6 +22,24 @@ export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>>
     });
     if (budget === undefined) keepAnswer(context, bagId, file, answer);
     return answer;
+  },
+  'answers.whatIf': ({ db }, { bagId, temperatureC, altitudeM }) => {
+    const { file } = loadBag(db, bagId);
+    const bag = bagFromFile(file);
+    const model = playerModel(bag);
+    const reader = readerFor(file.units);
+    const air = { ...model.air, temperatureC, altitudeM };
+    return {
+      ladder: ladderInAir(ownedLadder(bag, model), model, air).map(
+        ({ clubId, carryYd, lowYd, highYd, source }) => ({
+          clubId,
+          carry: reader.distance(carryYd),
+          low: reader.distance(lowYd),
+          high: reader.distance(highYd),
+          source,
+        }),
+      ),
+    };
   },
   'catalogue.list': ({ catalogue }) =>
     catalogue().map((archetype) => ({ archetype, name: english.archetypeName(archetype) })),

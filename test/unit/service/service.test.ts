@@ -165,6 +165,13 @@ describe('answers', () => {
   });
 });
 
+it('what if: shifts the ladder, stores nothing', async () => {
+  const { bagId } = await call('players.importBag', { text: JSON.stringify(bagFile()) });
+  const { ladder } = await call('answers.whatIf', { bagId, temperatureC: 30, altitudeM: 1500 });
+  expect(ladder[0]?.carry).toBeGreaterThan(201);
+  expect((await call('bags.read', { bagId })).bag).toEqual(bagFile());
+});
+
 describe('undo', () => {
   it('takes back and does again, by name', async () => {
     const { bagId } = await call('players.importBag', { text: JSON.stringify(bagFile()) });

@@ -37,8 +37,10 @@ const MAY_IMPORT = {
     'db/errors',
     'node',
   ],
+  'src-main/host': ['src-main/host', 'src-main/contract', 'src-main/service', 'node'],
   'src-main/browser-host': [
     'src-main/browser-host',
+    'src-main/host',
     'src-main/service',
     'src-main/contract',
     'db/lock',
@@ -47,6 +49,7 @@ const MAY_IMPORT = {
   ],
   'src-main/electron-host': [
     'src-main/electron-host',
+    'src-main/host',
     'src-main/service',
     'src-main/contract',
     'db/lock',
@@ -54,7 +57,7 @@ const MAY_IMPORT = {
     'node',
     'npm:electron',
   ],
-  'src-main/main': ['src-main/electron-host', 'node', 'npm:electron'],
+  'src-main/main': ['src-main/electron-host', 'src-main/host', 'node', 'npm:electron'],
   'src-main/preload': ['src-main/contract', 'npm:electron'],
   'src-renderer': [
     'src-renderer',

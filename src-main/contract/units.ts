@@ -6,8 +6,13 @@ export const MS_PER_MPH = 0.44704; // exact
 export type DistanceUnit = 'yd' | 'm';
 export type SpeedUnit = 'mph' | 'km/h' | 'm/s';
 
+/** A number that was typed in another unit comes back as typed: 90 mph given in km/h is 90, not 89.999…, and keeps its row. */
+function tidy(value: number): number {
+  return Number(value.toPrecision(12));
+}
+
 export function toYards(value: number, unit: DistanceUnit): number {
-  return unit === 'm' ? value / METRES_PER_YARD : value;
+  return unit === 'm' ? tidy(value / METRES_PER_YARD) : value;
 }
 
 export function fromYards(valueYd: number, unit: DistanceUnit): number {
@@ -20,8 +25,8 @@ export function shownDistance(valueYd: number, unit: DistanceUnit): number {
 }
 
 export function toMph(value: number, unit: SpeedUnit): number {
-  if (unit === 'km/h') return value / KMH_PER_MPH;
-  if (unit === 'm/s') return value / MS_PER_MPH;
+  if (unit === 'km/h') return tidy(value / KMH_PER_MPH);
+  if (unit === 'm/s') return tidy(value / MS_PER_MPH);
   return value;
 }
 

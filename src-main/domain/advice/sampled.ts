@@ -1,7 +1,8 @@
 import type { Source } from '../bag/types.ts';
 import type { Family } from '../player/families.ts';
 import type { Rung } from '../player/ladder.ts';
-import { buyId, buyMemberId, ownId, toDy, type Built } from '../solve/build/instance.ts';
+import { toDy } from '../bag/tenths.ts';
+import { buyId, buyMemberId, ownId, type Built } from '../solve/build/instance.ts';
 import type { Instance } from '../solve/instance.ts';
 import { excusedByGround } from './rules/firm-ground.ts';
 import { excusedByLongEnd, longEnd } from './rules/long-end.ts';

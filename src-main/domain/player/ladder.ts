@@ -1,3 +1,4 @@
+import { toDy } from '../bag/tenths.ts';
 import type { Bag, Club, Source } from '../bag/types.ts';
 import type { LadderKind } from '../flight/kind.ts';
 import { familyOf, type Family } from './families.ts';
@@ -20,12 +21,13 @@ export type Rung = Range & {
   fromTotal?: boolean;
 };
 
-/** Carry down, ties by id in code-unit order: the one order of every ladder. */
+/** Carry down to a tenth of a yard, ties by id in code-unit order: the one order of every ladder, the solver's too. */
 export function ladderOrder(
   a: { clubId: string; carryYd: number },
   b: { clubId: string; carryYd: number },
 ): number {
-  if (a.carryYd !== b.carryYd) return b.carryYd - a.carryYd;
+  const difference = toDy(b.carryYd) - toDy(a.carryYd);
+  if (difference !== 0) return difference;
   return a.clubId < b.clubId ? -1 : a.clubId > b.clubId ? 1 : 0;
 }
 

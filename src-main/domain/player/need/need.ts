@@ -51,7 +51,7 @@ export function needPerRound(input: NeedInput): Need {
   const reach = reachOf(ladder);
   const given = input.holes !== undefined && input.holes.length > 0;
   const holes = given ? (input.holes ?? []) : defaultCourse(driveCarryYd(ladder)).holes;
-  const plays = reach !== null && true;
+  const plays = reach !== null && reach.deckYd >= SHORT_GAME_YD;
   const wanted = plays ? playRound(holes, reach, dispersionShare) : NOTHING_WANTED;
   return {
     fullShots: countBetween(wanted, 0, Infinity),

@@ -1,6 +1,7 @@
 import { leastTiers, MOST_CLUBS, type GapLimits } from '../../bag/conventions.ts';
 import type { Archetype, Bag, Club } from '../../bag/types.ts';
 import { LONG_CLUB_SHARE } from '../../bag/conventions.ts';
+import { toDy } from '../../bag/tenths.ts';
 import type { Rung } from '../../player/ladder.ts';
 import type { PlayerModel } from '../../player/model.ts';
 import { predictCarry } from '../../player/predict.ts';
@@ -45,11 +46,6 @@ export const ownId = (clubId: string) => `own:${clubId}`;
 export const ownSetId = (setId: string) => `own-set:${setId}`;
 export const buyId = (archetypeId: string) => `buy:${archetypeId}`;
 export const buyMemberId = (archetypeId: string, number: string) => `buy:${archetypeId}:${number}`;
-
-/** Yards to tenths of a yard, rounded half up; a converted 150.25 that lost its last bit still rounds up. */
-export function toDy(yards: number): number {
-  return Math.max(0, Math.floor(Math.round(yards * 1e7) / 1e6 + 0.5));
-}
 
 /** Bag, prices and findings → the integers that the solver works on. */
 export function buildInstance(input: BuildInput): Built {

@@ -36,6 +36,13 @@ describe('the ladder', () => {
       'sw',
     ]);
   });
+  it('is ordered in tenths of a yard, as the solver is', () => {
+    const { ladder } = ladderOf(
+      withClub(withClub(bagFile(), '7i', { carry: 129.04 }), '8i', { carry: 128.96 }),
+    );
+    const swapped = ladderOf(withClub(withClub(bagFile(), '7i', { carry: 128.96 }), '8i', { carry: 129.04 }));
+    expect(ladder.map((rung) => rung.clubId)).toEqual(swapped.ladder.map((rung) => rung.clubId));
+  });
   it('calls two shots or more measured, one stated', () => {
     expect(rungOf(withClub(bagFile(), '7i', { shots: 8, carrySd: 6 }), '7i')?.source).toBe('measured');
     expect(rungOf(withClub(bagFile(), '7i', { shots: 1 }), '7i')?.source).toBe('stated');

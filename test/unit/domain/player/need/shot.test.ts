@@ -39,5 +39,7 @@ describe('leave', () => {
   it('a carry is never below 0 nor above twice the mean', () => {
     const cells = left({ remainingYd: 100, meanYd: 100, sdYd: 100, rollYd: 0 });
     expect(sum(cells.subarray(0, 100))).toBeCloseTo(1, 9);
+    // Normal tables: P(|z| < .5) = .38292, P(|z| < 1) = .68269.
+    expect(sum(cells.subarray(0, 50))).toBeCloseTo(0.38292 / 0.68269, 4);
   });
 });

@@ -1,0 +1,106 @@
+import { app, Menu, session as sessions, shell, type BrowserWindow } from 'electron';
+import { tryLock } from '../../db/lock.ts';
+import type { Gate } from '../contract/gate.ts';
+import type { Closers } from '../host/closers.ts';
+import { chooseDataFolder } from '../host/data-folder.ts';
+import type { StartOptions } from '../host/options.ts';
+import { secondStart } from '../host/second-start.ts';
+import { listenForOthers } from '../host/single-instance.ts';
+import { readStaticFiles } from '../host/static-files.ts';
+import { createService } from '../service/service.ts';
+import { mountIpcGate } from './ipc-gate.ts';
+import { lockAllContents, lockSession, PROCESS_SWITCHES } from './lockdown.ts';
+import { menuTemplate } from './menu.ts';
+import { serveApp } from './protocol.ts';
+import { bringToFront, openWindow } from './window.ts';
+
+/** The steps of the Electron entry, one function each; main.ts has their order. */
+
+export const say = (line: string): void => void process.stderr.write(`${line}\n`);
+
+/** Before Electron is ready. */
+export function setupProcess(): void {
+  app.enableSandbox();
+  for (const [name, value] of PROCESS_SWITCHES) app.commandLine.appendSwitch(name, value);
+  lockAllContents(app, (url) => void shell.openExternal(url));
+}
+
+/** @returns null, with the exit code, when another start has the folder. */
+export async function setupDataFolder(
+  options: StartOptions,
+  closers: Closers,
+): Promise<{ dataDir: string } | { exitCode: number }> {
+  const dataDir = chooseDataFolder(options, closers);
+  const lock = tryLock(dataDir);
+  if (lock === null) return { exitCode: await secondStart(options.mode, dataDir, say) };
+  closers.add('the lock', () => lock.release());
+  // Chromium's own files: private as the folder is, and not beside another program's.
+  app.setPath('userData', `${dataDir}/window-profile`);
+  return { dataDir };
+}
+
+export async function setupService(dataDir: string, workerFile: URL, closers: Closers): Promise<Gate> {
+  const gate = await createService({ dataDir, version: app.getVersion(), workerFile });
+  closers.add('the service', () => gate.close());
+  return gate;
+}
+
+export type WindowParts = {
+  gate: Gate;
+  dataDir: string;
+  rendererDir: string;
+  preload: string;
+  closers: Closers;
+  onPainted: () => void;
+};
+
+/** The session in memory: there is nothing of ours that it would have to keep. */
+export function setupWindow(parts: WindowParts): BrowserWindow {
+  const { gate, dataDir, rendererDir, preload, closers, onPainted } = parts;
+  const session = sessions.fromPartition('loftledger');
+  lockSession(session);
+  serveApp(session, { gate, files: readStaticFiles(rendererDir), onPainted, onFault: sayFault });
+  const window = openWindow({ dataDir, preload, session });
+  closers.add('the gate', mountIpcGate(gate, window.webContents, sayFault));
+  return window;
+}
+
+export function setupMenu(window: BrowserWindow): void {
+  const isMac = process.platform === 'darwin';
+  const press = (keyCode: string, modifiers: ('meta' | 'control' | 'shift')[]) => {
+    window.webContents.sendInputEvent({ type: 'keyDown', keyCode, modifiers });
+    window.webContents.sendInputEvent({ type: 'keyUp', keyCode, modifiers });
+  };
+  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate({ isMac, press })));
+}
+
+export async function setupOthers(dataDir: string, window: BrowserWindow, closers: Closers): Promise<void> {
+  const others = await listenForOthers(dataDir, () => {
+    bringToFront(window);
+    return Promise.resolve('brought-to-front');
+  });
+  closers.add('the control socket', () => others.close());
+}
+
+/** Settles when the window has closed, by whatever way, or the system asks the program to end. */
+export function untilClosed(window: BrowserWindow): Promise<void> {
+  return new Promise((resolve) => {
+    window.once('closed', () => resolve());
+    for (const signal of ['SIGTERM', 'SIGINT', 'SIGHUP'] as const) process.once(signal, () => resolve());
+  });
+}
+
+/**
+ * Quitting waits until everything is closed.
+ * @returns what ends the program, in the end.
+ */
+export function setupEnd(): (exitCode: number) => void {
+  // Without a listener Electron would quit by itself; with it, main.ts does, when all is closed.
+  app.on('window-all-closed', () => undefined);
+  app.on('will-quit', (event) => event.preventDefault());
+  return (exitCode) => app.exit(exitCode);
+}
+
+function sayFault(error: unknown): void {
+  say(error instanceof Error ? (error.stack ?? error.message) : String(error));
+}

@@ -1,0 +1,36 @@
+import { BrowserWindow, type Session } from 'electron';
+import { readWindowPlace, writeWindowPlace } from '../host/window-place.ts';
+import { windowOptions } from './window-options.ts';
+import { WINDOW_URL } from './urls.ts';
+
+/** The one window, where it was last; shown when it has something to show. */
+export function openWindow(parts: { dataDir: string; preload: string; session: Session }): BrowserWindow {
+  const place = readWindowPlace(parts.dataDir);
+  const window = new BrowserWindow(windowOptions({ ...parts, place }));
+  if (place?.maximized === true) window.maximize();
+  window.once('ready-to-show', () => window.show());
+  window.on('close', () => {
+    const { x, y, width, height } = window.getNormalBounds();
+    const now = { left: x, top: y, width, height, maximized: window.isMaximized() };
+    writeWindowPlace(parts.dataDir, now);
+  });
+  reloadAfterCrash(window);
+  void window.loadURL(WINDOW_URL);
+  return window;
+}
+
+const MOST_RELOADS = 3;
+
+/** Everything is saved as it is entered: a page that crashed is loaded anew, but not for ever. */
+function reloadAfterCrash(window: BrowserWindow): void {
+  let reloads = 0;
+  window.webContents.on('render-process-gone', (_event, details) => {
+    if (details.reason !== 'clean-exit' && reloads++ < MOST_RELOADS) window.reload();
+  });
+}
+
+export function bringToFront(window: BrowserWindow): void {
+  if (window.isMinimized()) window.restore();
+  window.show();
+  window.focus();
+}

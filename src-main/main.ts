@@ -1,0 +1,65 @@
+import { app } from 'electron';
+import {
+  say,
+  setupDataFolder,
+  setupEnd,
+  setupMenu,
+  setupOthers,
+  setupProcess,
+  setupService,
+  setupWindow,
+  untilClosed,
+} from './electron-host/host.ts';
+import { registerAppScheme } from './electron-host/protocol.ts';
+import { createClosers, type Closers } from './host/closers.ts';
+import { inTime } from './host/in-time.ts';
+import { readStartOptions, USAGE, WrongUse } from './host/options.ts';
+import { plainText } from './host/plain-text.ts';
+
+/** The Electron entry: what is set up, in this order, and taken down again in the other. */
+
+const BUILT = {
+  rendererDir: `${import.meta.dirname}/../renderer`,
+  preload: `${import.meta.dirname}/../preload/preload.cjs`,
+  workerFile: new URL('./solve-worker.js', import.meta.url),
+};
+
+async function run(closers: Closers): Promise<number> {
+  const given = process.argv.slice(app.isPackaged ? 1 : 2);
+  const options = readStartOptions(given, process.env['INIT_CWD'] ?? process.cwd());
+  if (options.mode === 'help') {
+    process.stdout.write(`${USAGE}\n`);
+    return 0;
+  }
+  if (options.mode === 'no-window') throw new WrongUse('The Electron host has a window always.');
+  setupProcess();
+  registerAppScheme();
+  const folder = await setupDataFolder(options, closers);
+  if ('exitCode' in folder) return folder.exitCode;
+  await app.whenReady();
+  const gate = await setupService(folder.dataDir, BUILT.workerFile, closers);
+  const painted = Promise.withResolvers<undefined>();
+  const onPainted = () => painted.resolve(undefined);
+  const window = setupWindow({ ...BUILT, gate, dataDir: folder.dataDir, closers, onPainted });
+  setupMenu(window);
+  await setupOthers(folder.dataDir, window, closers);
+  if (options.mode === 'check') {
+    await inTime(painted.promise, 60_000, () => new Error('The window did not paint within 60 s.'));
+    const display = process.env['WAYLAND_DISPLAY'] ?? process.env['DISPLAY'] ?? 'desktop';
+    const readyMs = Math.round(performance.now());
+    process.stdout.write(`${JSON.stringify({ host: 'electron', display, readyMs })}\n`);
+  } else await untilClosed(window);
+  return 0;
+}
+
+const end = setupEnd();
+const closers = createClosers((what, error) => say(`Closing ${what}: ${plainText(error)}`));
+void run(closers)
+  .catch((error: unknown) => {
+    say(plainText(error));
+    return error instanceof WrongUse ? 2 : 1;
+  })
+  .then(async (exitCode) => {
+    await closers.closeAll();
+    end(exitCode);
+  });

@@ -1,0 +1,63 @@
+import { spawnSync } from 'node:child_process';
+import { join, resolve } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { ensureBuilt } from '../../build/ensure-built.mjs';
+import { makeTempDir } from '../unit/browser-host/kit.ts';
+
+/**
+ * The built Electron entry with the real service, its worker and its database, on a fake Electron: no binary is
+ * needed. The real Electron is run by the packaging's own check, where there is one.
+ */
+const ROOT = resolve(import.meta.dirname, '..', '..');
+const HOOKS = join(import.meta.dirname, 'host-electron-hooks.ts');
+
+const temp = makeTempDir();
+beforeAll(async () => {
+  await ensureBuilt(() => undefined);
+});
+afterAll(() => temp.remove());
+
+function start(...argv: string[]) {
+  const entry = join(ROOT, 'out', 'main', 'main.js');
+  // Electron's argv has the project folder before the user's words; Node's has the entry there.
+  return spawnSync(process.execPath, ['--import', HOOKS, entry, ...argv], {
+    encoding: 'utf8',
+    cwd: temp.dir,
+  });
+}
+
+describe('the Electron entry', () => {
+  it('sets everything up in order, answers the page, and takes all down again', () => {
+    const run = start('--check', '--data', join(temp.dir, 'data'));
+    expect(run.status, run.stderr).toBe(0);
+    expect(JSON.parse(run.stdout)).toMatchObject({
+      host: 'electron',
+      readyMs: expect.any(Number) as unknown,
+    });
+    const steps = JSON.parse(run.stderr.trim().split('\n').at(-1) ?? '') as string[];
+    expect(steps.filter((step) => !step.startsWith('switch '))).toEqual([
+      'sandbox',
+      'scheme',
+      'path userData',
+      'ready',
+      'requests locked',
+      'serve app in loftledger',
+      'window with preload.cjs',
+      'contents locked',
+      'ipc',
+      'menu',
+      'page 200',
+      'plan answered',
+      'ipc taken down',
+      'exit 0',
+    ]);
+    expect(steps.indexOf('switch host-resolver-rules')).toBeLessThan(steps.indexOf('ready'));
+  });
+
+  it('refuses what it does not understand with the usage', () => {
+    const run = start('--wat');
+    expect(run.status).toBe(2);
+    expect(run.stderr).toContain('--no-window');
+    expect(run.stdout).toBe('');
+  });
+});

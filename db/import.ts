@@ -2,7 +2,7 @@ import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { backupFolderOf } from './backup.ts';
-import { checkDatabase, checkLinks } from './check.ts';
+import { checkDatabase } from './check.ts';
 import { guarded, StorageError, toStorageError } from './errors.ts';
 import { exists, makePrivateFile, removeDatabase } from './files.ts';
 import { migrate } from './migrate.ts';
@@ -49,9 +49,7 @@ export function copyRowsFrom(db: Db, file: string, migrations = loadMigrations()
     db.prepare('ATTACH ? AS incoming').run(copy);
     try {
       db.transaction(() => {
-        db.pragma('defer_foreign_keys = ON');
         for (const table of USER_TABLES) copyTable(db, table, file);
-        checkLinks(db, file);
       }).immediate();
       return { version, rows: countRows(db) };
     } finally {

@@ -20,7 +20,7 @@ import {
   PLAYER,
   storageError,
   tempFolder,
-} from '../unit/db/helpers.ts';
+} from '../unit/db/kit.ts';
 
 /** An export with a player and a bag, then changed by hostile hands. */
 function hostileFile(folder: string, change: (db: Db) => void): string {

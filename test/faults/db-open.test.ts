@@ -34,7 +34,7 @@ import {
   PLAYER,
   storageError,
   tempFolder,
-} from '../unit/db/helpers.ts';
+} from '../unit/db/kit.ts';
 
 /** Every file of a folder with a fingerprint of its bytes. The databases must be closed. */
 function fingerprints(folder: string): Record<string, string> {

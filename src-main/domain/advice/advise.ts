@@ -13,6 +13,7 @@ import { chanceInBudget } from './chance.ts';
 import { changesOf, laterChanges, type Changes } from './changes.ts';
 import type { Finding, Question } from './finding.ts';
 import { questionsOf } from './questions.ts';
+import { needWeights } from './need-weights.ts';
 import { pathsOf, type Path, type When } from './paths.ts';
 import type { Reader } from './reader.ts';
 import { worthOfKnowing } from './robustness.ts';
@@ -68,6 +69,7 @@ export function advise({ bag, catalogue, reader, words, today }: AdviseInput): A
     limits: view.limits,
     excused: excusedPairs(view),
     ...misfitsOf(view),
+    wideWeights: needWeights(view.need, view.ladder),
     tierWeight: isImproving(bag.player) ? 0 : TIER_WEIGHT,
   });
   const solved = solve(built.instance);

@@ -3,6 +3,7 @@ import type { Archetype, Bag, Club } from '../bag/types.ts';
 import { chanceAbove, chanceBelow, neighbourGaps, type Gap } from '../player/gaps.ts';
 import { ownedLadder, type Rung } from '../player/ladder.ts';
 import { playerModel, type PlayerModel } from '../player/model.ts';
+import { needPerRound, type Need } from '../player/need/need.ts';
 import type { PairState } from './pair-state.ts';
 import type { Reader } from './reader.ts';
 import type { Words } from './words/words.ts';
@@ -27,6 +28,8 @@ export type BagView = {
   pairs: readonly Pair[];
   limits: GapLimits;
   least: ReturnType<typeof leastTiers>;
+  /** What the course asks of this player; null where no ladder tells. */
+  need: Need | null;
   club(id: string): Club;
   /** What the reader calls the club. */
   name(id: string): string;
@@ -59,6 +62,7 @@ export function viewBag({ bag, catalogue, reader, words, today }: ViewInput): Ba
     pairs: pairsOf(ladder, limits),
     limits,
     least: leastTiers(model.tier),
+    need: needOf(bag, ladder, model),
     club,
     name: (id) => words.clubName(club(id)),
     catalogue,
@@ -96,4 +100,9 @@ function judge(gap: Gap, wideYd: number, crowdedYd: number): { state: PairState;
 export function freePlaces(view: BagView): number {
   const putter = view.bag.clubs.some((club) => club.kind === 'putter') ? 0 : 1;
   return MOST_CLUBS - view.bag.clubs.length - putter;
+}
+
+function needOf(bag: Bag, ladder: readonly Rung[], model: PlayerModel): Need | null {
+  if (ladder.length === 0) return null;
+  return needPerRound({ ...(bag.holes ? { holes: bag.holes } : {}), ladder, dispersionShare: model.sdShare });
 }

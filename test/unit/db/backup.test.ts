@@ -1,4 +1,4 @@
-import { copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { BACKUPS_KEPT, exportDatabase, listBackups, makeBackup } from '../../../db/backup.ts';
@@ -24,7 +24,7 @@ import {
   PLAYER,
   storageError,
   tempFolder,
-} from './helpers.ts';
+} from './kit.ts';
 
 function filled(file: string, name = PLAYER.name): Db {
   const { db } = openTemp(file);
@@ -159,6 +159,21 @@ describe('restoring', () => {
     writeFileSync(file, '');
     expect(restoreBackup({ file, backup, now: LATER }).movedAside).toMatch(/Z-2$/);
     expect(openTemp(file).db.pragma('integrity_check', { simple: true })).toBe('ok');
+  });
+
+  test('does not mix in the log of a database that is gone', () => {
+    const folder = tempFolder();
+    const file = join(folder, 'data.loftledger');
+    const db = filled(file, 'gone');
+    const backup = makeBackup(memoryDb(), { dir: join(folder, 'backups'), now: NOW, reason: 'by-hand' }).file;
+    const lost = join(folder, 'lost', 'data.loftledger');
+    mkdirSync(join(folder, 'lost'));
+    copyFileSync(`${file}-wal`, `${lost}-wal`);
+    expect(storageError(() => openTemp(lost)).code).toBe('orphan-wal');
+    restoreBackup({ file: lost, backup, now: LATER });
+    expect(readdirSync(join(folder, 'lost'))).not.toContain('data.loftledger-wal');
+    expect(listPlayers(openTemp(lost).db)).toEqual([]);
+    expect(db.open).toBe(true);
   });
 
   test('refuses while the database is open, and a backup that is none; nothing changes', () => {

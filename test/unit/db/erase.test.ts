@@ -11,7 +11,7 @@ import { createPlayer, listPlayers, updatePlayer } from '../../../db/repositorie
 import { addShotImport } from '../../../db/repositories/shots.ts';
 import { writeBag } from '../../../db/repositories/whole-bag.ts';
 import { history, undo, undoable } from '../../../db/undo.ts';
-import { CATALOGUE, FULL_BAG, NOW, openTemp, PLAYER, storageError, tempFolder } from './helpers.ts';
+import { CATALOGUE, FULL_BAG, NOW, openTemp, PLAYER, storageError, tempFolder } from './kit.ts';
 
 const SECRET = 'left wrist, since spring';
 

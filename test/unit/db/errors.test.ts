@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { guarded, StorageError, toStorageError } from '../../../db/errors.ts';
 import { SqliteError } from '../../../db/sqlite.ts';
-import { storageError } from './helpers.ts';
+import { storageError } from './kit.ts';
 
 test.each([
   ['SQLITE_FULL', 'disk-full'],

@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { tryLock, withSetupLock } from '../../../db/lock.ts';
-import { storageError, tempFolder } from './helpers.ts';
+import { storageError, tempFolder } from './kit.ts';
 
 test('one holds the lock of a folder; released it is free; releasing twice is fine', () => {
   const folder = join(tempFolder(), 'new');

@@ -16,7 +16,7 @@ import {
   openTemp,
   storageError,
   tempFolder,
-} from './helpers.ts';
+} from './kit.ts';
 
 // One row or two for each table, as plain SQL, since repositories follow the newest schema only.
 const ROWS: Record<string, string> = {

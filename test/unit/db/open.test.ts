@@ -18,7 +18,7 @@ import {
   PLAYER,
   storageError,
   tempFolder,
-} from './helpers.ts';
+} from './kit.ts';
 
 const MORE: Migration[] = [
   ...MIGRATIONS,

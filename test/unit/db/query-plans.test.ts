@@ -9,7 +9,7 @@ import { listPlayers, roster } from '../../../db/repositories/players.ts';
 import { notesOfBag, notesOnArchetype, sharedNotes } from '../../../db/repositories/price-notes.ts';
 import { listShotImports, shotsOfClub, shotsOfImport } from '../../../db/repositories/shots.ts';
 import type { Db } from '../../../db/sqlite.ts';
-import { memoryDb, queryPlans, storageError } from './helpers.ts';
+import { memoryDb, queryPlans, storageError } from './kit.ts';
 
 const LOOKUPS: [string, (db: Db) => unknown, index: string][] = [
   ['bags of a player', (db) => listBags(db, 1), 'bag_by_player'],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { fromRow, toPatchRow, toRow, type Band, type Columns, type Money } from '../../../db/row.ts';
-import { storageError } from './helpers.ts';
+import { storageError } from './kit.ts';
 
 type Thing = {
   name: string;

@@ -42,7 +42,7 @@ import {
   PLAYER,
   storageError,
   tempFolder,
-} from './helpers.ts';
+} from './kit.ts';
 
 const step = (label: string) => ({ label, at: NOW });
 const money = (minor: number) => ({ minor, currency: 'GBP' });

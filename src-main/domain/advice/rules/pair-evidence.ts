@@ -1,3 +1,4 @@
+import { gapNeed } from '../../player/need/need.ts';
 import type { Evidence } from '../finding.ts';
 import type { BagView, Pair } from '../view.ts';
 
@@ -26,6 +27,19 @@ export function pairEvidence({ reader, words, name }: BagView, pair: Pair, limit
       figure: words.figures.chance,
       value: Math.round(pair.chance * 100) / 100,
       source: `${words.source(pair.longer.source)} / ${words.source(pair.shorter.source)}`,
+    },
+  ];
+}
+
+/** How often a round the course asks for what lies between the two. */
+export function needEvidence({ need, words }: BagView, { longer, shorter }: Pair): Evidence[] {
+  if (need === null) return [];
+  const shots = gapNeed(need, longer.carryYd, shorter.carryYd);
+  return [
+    {
+      figure: words.figures.need,
+      value: Math.round(shots * 10) / 10,
+      source: words.needSource(need.assumption),
     },
   ];
 }

@@ -23,6 +23,7 @@ import { tooLittleData } from './too-little-data.ts';
 import { unsureGap } from './unsure-gap.ts';
 import { isBelowPitching, wedgeShortage } from './wedge-shortage.ts';
 import { surplusWedges, wedgeSurplus } from './wedge-surplus.ts';
+import { whyThisClub } from './why-this-club.ts';
 import { wideGap } from './wide-gap.ts';
 
 /** The rules in the order in which their findings are told: safety, cannot tell, technique, bag, notes. */
@@ -47,6 +48,7 @@ const RULES: readonly Rule[] = [
   strongLofts,
   oneLength,
   checkConformity,
+  whyThisClub,
   goTo,
 ];
 

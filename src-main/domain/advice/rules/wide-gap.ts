@@ -1,9 +1,18 @@
-import { freePlaces } from '../view.ts';
-import { pairEvidence } from './pair-evidence.ts';
+import { gapNeed } from '../../player/need/need.ts';
+import { freePlaces, type BagView, type Pair } from '../view.ts';
+import { needEvidence, pairEvidence } from './pair-evidence.ts';
 import type { Rule } from './rule.ts';
 
-/** A gap this much beyond its limit is acted on first: `common practice, no source`. */
-const URGENT_SHARE = 1.5;
+/** Shots a round that want what lies in the gap: from here it is acted on first, below the other it is a note. */
+const OFTEN = 2; // common practice, no source
+const RARELY = 0.3; // common practice, no source
+
+/** Priority of a gap by how often the course asks for it; worth acting on where that is not known. */
+export function gapSeverity({ need }: Pick<BagView, 'need'>, pair: Pair): 1 | 2 | 3 {
+  if (need === null) return 2;
+  const shots = gapNeed(need, pair.longer.carryYd, pair.shorter.carryYd);
+  return shots >= OFTEN ? 3 : shots < RARELY ? 1 : 2;
+}
 
 /** Neighbours too far apart, and sure enough. With a free place a club can be added, else one is replaced. */
 export const wideGap: Rule = (view) => {
@@ -13,7 +22,7 @@ export const wideGap: Rule = (view) => {
     .map((pair) => ({
       kind: 'wide-gap',
       clubs: [pair.longer.clubId, pair.shorter.clubId],
-      severity: pair.gapYd >= URGENT_SHARE * pair.wideYd ? 3 : 2,
+      severity: gapSeverity(view, pair),
       verdict: freePlaces(view) > 0 ? 'add' : 'replace',
       text: words.wideGap({
         longer: name(pair.longer.clubId),
@@ -21,6 +30,6 @@ export const wideGap: Rule = (view) => {
         gap: reader.distanceText(pair.gapYd),
         limit: reader.distanceText(pair.wideYd),
       }),
-      evidence: pairEvidence(view, pair, pair.wideYd),
+      evidence: [...pairEvidence(view, pair, pair.wideYd), ...needEvidence(view, pair)],
     }));
 };

@@ -70,7 +70,10 @@ export const english: Words = {
     expected: 'carry that the 7-iron lets expect',
     usualGap: 'usual gap at the short end',
     bend: 'loft bend, degrees',
+    need: 'shots a round that ask for it',
   },
+  needSource: ({ holes, parTotal, totalYd, source }) =>
+    `${source === 'given' ? 'course given' : 'default course'}: ${String(holes)} holes, par ${String(parTotal)}, ${String(Math.round(totalYd))} yd; own model`,
   speedSource: (from) => (from === 'given' ? 'stated by the player' : `reckoned from ${from}`),
   pain: () =>
     'Pain is reported, so there is no buying advice here. Please see a medical professional first, then measure again.',

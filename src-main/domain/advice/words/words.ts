@@ -1,5 +1,6 @@
 import type { FlexFit } from '../../bag/flex.ts';
 import type { Archetype, Club, Flex, Source } from '../../bag/types.ts';
+import type { NeedAssumption } from '../../player/need/need.ts';
 import type { SpeedFrom } from '../../player/model.ts';
 import type { LongEndCause } from '../long-end-cause.ts';
 import type { PairState } from '../pair-state.ts';
@@ -47,7 +48,9 @@ export type Words = {
     expected: string;
     usualGap: string;
     bend: string;
+    need: string;
   };
+  needSource(assumption: NeedAssumption): string;
   speedSource(from: SpeedFrom): string;
   pain(): string;
   nothingKnown(): string;

@@ -32,6 +32,8 @@ export type BuildInput = {
   /** Misfit of owned clubs by club id; of archetypes by archetype id. */
   misfits: ReadonlyMap<string, number>;
   candidateMisfits: ReadonlyMap<string, number>;
+  /** Weight of a wide gap by the longer club's carry, ascending, the first from 0. */
+  wideWeights: readonly { fromYd: number; weight: number }[];
   /** Weight of a tier step below the least tier: 0 while tier-only replacements wait. */
   tierWeight: number;
 };
@@ -49,21 +51,24 @@ export const buyMemberId = (archetypeId: string, number: string) => `buy:${arche
 
 /** Bag, prices and findings → the integers that the solver works on. */
 export function buildInstance(input: BuildInput): Built {
-  const { bag, model, ladder, limits } = input;
+  const { bag, model, ladder } = input;
   const owned = ownedItems(input);
   const bought = boughtItems(input);
   const putters = bag.clubs.filter((club) => club.kind === 'putter').length;
   const unplaced = bag.clubs.length - putters - ladder.length;
   const least = leastTiers(model.tier);
   const driverYd = driverCarryYd(ladder, model);
+  const allBands = bands(input, driverYd);
+  // Else dropping an end club would count as a mend.
+  const heaviest = Math.max(WIDE_WEIGHT, ...allBands.map((band) => band.wideWeight));
   const instance: Instance = {
     limit: Math.max(0, MOST_CLUBS - unplaced - (putters === 0 ? 1 : 0)),
     items: [...owned.items, ...bought.items],
     lots: [...owned.lots, ...bought.lots],
-    bands: bands(limits, driverYd),
+    bands: allBands,
     firstPair: firstPair(input),
-    top: top(ladder, driverYd),
-    bottom: bottom(input),
+    top: top(ladder, driverYd, heaviest),
+    bottom: bottom(input, heaviest),
     excused: input.excused.map(([longer, shorter]) => [ownId(longer), ownId(shorter)]),
     leastTier: { ...least },
     tierWeight: input.tierWeight,
@@ -165,12 +170,23 @@ function driverCarryYd(ladder: readonly Rung[], model: PlayerModel): number | nu
   return owned?.carryYd ?? predictCarry(model, { kind: 'driver', loftDeg: 10.5 })?.carryYd ?? null;
 }
 
-function bands(limits: GapLimits, driverYd: number | null): Instance['bands'] {
-  const common = { crowdedDy: toDy(limits.crowdedYd), wideWeight: WIDE_WEIGHT, crowdWeight: CROWD_WEIGHT };
-  const short = { fromDy: 0, wideDy: toDy(limits.wideYd), ...common };
-  const longFromDy = driverYd === null ? 0 : toDy(LONG_CLUB_SHARE * driverYd);
-  if (longFromDy === 0) return [short];
-  return [short, { fromDy: longFromDy, wideDy: toDy(limits.wideLongYd), ...common }];
+/** One band a stretch of carry in which limit and weight stay the same. */
+function bands({ limits, wideWeights }: BuildInput, driverYd: number | null): Instance['bands'] {
+  const longFromDy = driverYd === null ? Infinity : toDy(LONG_CLUB_SHARE * driverYd);
+  const starts = [
+    0,
+    ...wideWeights.map(({ fromYd }) => toDy(fromYd)),
+    ...(longFromDy === Infinity ? [] : [longFromDy]),
+  ];
+  return [...new Set(starts)]
+    .sort((a, b) => a - b)
+    .map((fromDy) => ({
+      fromDy,
+      wideDy: toDy(fromDy >= longFromDy ? limits.wideLongYd : limits.wideYd),
+      crowdedDy: toDy(limits.crowdedYd),
+      wideWeight: wideWeights.findLast(({ fromYd }) => toDy(fromYd) <= fromDy)?.weight ?? WIDE_WEIGHT,
+      crowdWeight: CROWD_WEIGHT,
+    }));
 }
 
 function firstPair({ ladder, limits, misfits }: BuildInput): Instance['firstPair'] {
@@ -178,27 +194,27 @@ function firstPair({ ladder, limits, misfits }: BuildInput): Instance['firstPair
   return second ? { wideDy: toDy(limits.firstPairYd), secondAtLeastDy: toDy(second.carryYd) } : null;
 }
 
-function top(ladder: readonly Rung[], driverYd: number | null): Instance['top'] {
+function top(ladder: readonly Rung[], driverYd: number | null, weight: number): Instance['top'] {
   const ownsDriver = ladder.some((rung) => rung.kind === 'driver');
   const longest = ladder[0];
   if (driverYd !== null && (ownsDriver || !longest)) {
     return {
       atLeastDy: toDy(driverYd - Math.max(TOP_SLACK_YD, TOP_SLACK_SHARE * driverYd)),
-      weight: WIDE_WEIGHT,
+      weight,
     };
   }
-  return longest ? { atLeastDy: toDy(longest.carryYd), weight: WIDE_WEIGHT } : { atLeastDy: 0, weight: 0 };
+  return longest ? { atLeastDy: toDy(longest.carryYd), weight } : { atLeastDy: 0, weight: 0 };
 }
 
-function bottom({ bag, ladder, model }: BuildInput): Instance['bottom'] {
+function bottom({ bag, ladder, model }: BuildInput, weight: number): Instance['bottom'] {
   const wedges = ladder.filter(
     (rung) => rung.kind === 'wedge' && (rung.loftDeg === undefined || rung.loftDeg <= HIGHEST_ANCHOR_WEDGE),
   );
   const shortest = wedges.at(-1);
-  if (shortest) return { atMostDy: toDy(shortest.carryYd + BOTTOM_SLACK_YD), weight: WIDE_WEIGHT };
+  if (shortest) return { atMostDy: toDy(shortest.carryYd + BOTTOM_SLACK_YD), weight };
   const sand =
     bag.clubs.length === 0 && model.driverSpeedMph === null
       ? null
       : predictCarry(model, { kind: 'wedge', loftDeg: 55 });
-  return sand ? { atMostDy: toDy(sand.carryYd), weight: WIDE_WEIGHT } : { atMostDy: 0, weight: 0 };
+  return sand ? { atMostDy: toDy(sand.carryYd), weight } : { atMostDy: 0, weight: 0 };
 }

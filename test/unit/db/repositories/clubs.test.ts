@@ -22,7 +22,7 @@ import {
   shotsOfImport,
 } from '../../../../db/repositories/shots.ts';
 import type { Db } from '../../../../db/sqlite.ts';
-import { LATER, memoryDb, NOW, PLAYER, storageError } from '../helpers.ts';
+import { LATER, memoryDb, NOW, PLAYER, storageError } from '../kit.ts';
 
 const UNITS = { distanceUnit: 'yd', speedUnit: 'mph', currency: 'GBP' } as const;
 const gbp = (minor: number) => ({ minor, currency: 'GBP' });

@@ -51,7 +51,7 @@ import {
   settingsUnder,
 } from '../../../../db/repositories/settings.ts';
 import type { Db } from '../../../../db/sqlite.ts';
-import { CATALOGUE, LATER, memoryDb, NOW, PLAYER, storageError } from '../helpers.ts';
+import { CATALOGUE, LATER, memoryDb, NOW, PLAYER, storageError } from '../kit.ts';
 
 const [HYBRID, DRIVER, SET] = CATALOGUE as [ArchetypeFields, ArchetypeFields, ArchetypeFields];
 const gbp = (minor: number) => ({ minor, currency: 'GBP' });

@@ -14,7 +14,7 @@ import {
   updatePlayer,
   type PlayerFields,
 } from '../../../../db/repositories/players.ts';
-import { LATER, memoryDb, NOW, PLAYER, storageError } from '../helpers.ts';
+import { LATER, memoryDb, NOW, PLAYER, storageError } from '../kit.ts';
 
 const FULL: PlayerFields = {
   name: 'Ö "x" <b>',

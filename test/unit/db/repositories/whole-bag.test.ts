@@ -15,7 +15,7 @@ import {
   type WholeBag,
 } from '../../../../db/repositories/whole-bag.ts';
 import type { Band, Money } from '../../../../db/row.ts';
-import { CATALOGUE, FULL_BAG, LATER, memoryDb, NOW, PLAYER, storageError } from '../helpers.ts';
+import { CATALOGUE, FULL_BAG, LATER, memoryDb, NOW, PLAYER, storageError } from '../kit.ts';
 
 const MINIMAL: WholeBag = { units: { distance: 'yd', speed: 'mph', currency: 'USD' }, clubs: [], prices: [] };
 

@@ -6,7 +6,7 @@ import type { Rule } from './rule.ts';
 const VERDICT: Record<LongEndCause, Verdict> = {
   'flat-ball-speed': 'coach-first',
   'wide-spread': 'coach-first',
-  'close-lofts': 'drop',
+  'make-up': 'drop',
   unknown: 'ask',
   'odd-pair': 'ask',
 };

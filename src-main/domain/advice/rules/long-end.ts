@@ -11,9 +11,6 @@ const FEWEST_SHORT = 2;
 const NARROW_SHARE = 0.5;
 /** Ball speed that rises less than this from club to club (mph) is flat. Common practice, no source. */
 const FLAT_MPH = 1.5;
-/** Neighbour lofts closer than this (degrees) cannot make a usual gap. Common practice, no source. */
-const CLOSE_LOFT_DEG = 2.5;
-
 /** What is wrong at the long end: the narrow pairs in ladder order and what the data let us say of the cause. */
 export type LongEnd = {
   cause: LongEndCause;
@@ -61,19 +58,11 @@ function causeOf(
   });
   const riseMph =
     rises.length >= FEWEST_NARROW ? rises.reduce((sum, rise) => sum + rise, 0) / rises.length : null;
-  if (riseMph !== null && riseMph < FLAT_MPH) return { cause: 'flat-ball-speed', riseMph };
-  if (riseMph !== null && pairs.some(({ longer, shorter }) => closeLofts(longer, shorter))) {
-    return { cause: 'close-lofts', riseMph };
-  }
+  // Ball speed that rises with the club: loft or length give too little for the speed (CHECKVALUES §9).
+  if (riseMph !== null) return { cause: riseMph < FLAT_MPH ? 'flat-ball-speed' : 'make-up', riseMph };
   const ids = new Set(pairs.flatMap(({ longer, shorter }) => [longer.clubId, shorter.clubId]));
   const spread = [...ids].filter((id) => (view.club(id).carrySdYd ?? 0) > usualYd / 2);
-  if (spread.length >= FEWEST_NARROW) return { cause: 'wide-spread', riseMph };
-  return { cause: riseMph === null ? 'unknown' : 'close-lofts', riseMph };
-}
-
-function closeLofts(longer: Rung, shorter: Rung): boolean {
-  if (longer.loftDeg === undefined || shorter.loftDeg === undefined) return false;
-  return shorter.loftDeg - longer.loftDeg < CLOSE_LOFT_DEG;
+  return { cause: spread.length >= FEWEST_NARROW ? 'wide-spread' : 'unknown', riseMph };
 }
 
 /** One odd pair within a set, whose lofts should step evenly and have not been measured. */
@@ -82,7 +71,7 @@ function isOddInSet(view: Pick<BagView, 'club'>, { longer, shorter }: Pair): boo
   return a.set !== undefined && a.set === b.set && !(a.loftMeasured === true && b.loftMeasured === true);
 }
 
-/** The pairs that the finding excuses: all but where the lofts themselves are too close. */
+/** The pairs that the finding excuses: all but where the make-up itself is the cause. */
 export function excusedByLongEnd(found: LongEnd | null): Pair[] {
-  return found === null || found.cause === 'close-lofts' ? [] : found.pairs;
+  return found === null || found.cause === 'make-up' ? [] : found.pairs;
 }

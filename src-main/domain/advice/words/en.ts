@@ -109,8 +109,8 @@ export const english: Words = {
         return `${seen} Ball speed hardly rises from club to club, so delivery is the likelier cause: see a coach before buying.`;
       case 'wide-spread':
         return `${seen} Single shots scatter by more than half a usual gap, so see a coach before buying.`;
-      case 'close-lofts':
-        return `${seen} Ball speed does rise, so the make-up is the likelier cause: lofts lie too close for this speed.`;
+      case 'make-up':
+        return `${seen} Ball speed does rise, so the make-up is the likelier cause: loft or length give too little for this speed.`;
       case 'odd-pair':
         return `One pair (${clubs}) stands out in its set, where ${usual} is usual. Have loft, lie and length of both measured first.`;
       default:

@@ -13,11 +13,17 @@ const STATUS: Record<Advice['status'], string> = {
   stopped: 'Stopped: no buying advice.',
 };
 
+function statusText({ status, swaps }: Advice): string {
+  if (status === 'partly' && swaps.length === 0)
+    return 'Nothing priced makes this bag better; see the findings.';
+  return STATUS[status];
+}
+
 /** The whole answer as text tables for a terminal, in the reader's units. */
 export function planText(advice: Advice): string {
   const { view } = advice;
   const sections = [
-    `${view.bag.player.name}\n${STATUS[advice.status]}`,
+    `${view.bag.player.name}\n${statusText(advice)}`,
     section('Ladder today', ladderTable(advice, view.ladder)),
     section('Findings', findingsText(advice)),
     section('Plan', planTable(advice)),

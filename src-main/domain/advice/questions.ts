@@ -1,5 +1,8 @@
 import { inconsistencies, type Inconsistency } from '../player/consistency.ts';
 import type { Question } from './finding.ts';
+import { driverBehindIrons } from './rules/driver-behind-irons.ts';
+import { flex } from './rules/flex.ts';
+import { longEnd } from './rules/long-end.ts';
 import type { Worth } from './robustness.ts';
 import type { Varied } from './sampled.ts';
 import type { BagView } from './view.ts';
@@ -62,8 +65,24 @@ function draftsOf(view: BagView): Draft[] {
     if (fromTotal === true)
       ask(words.questions.fromTotal({ club: name(clubId) }), [clubId], 0.5, new Set([clubId]));
   }
-  for (const { state, longer, shorter, chance } of pairs) {
+  const fall = longEnd(view);
+  if (fall && (fall.cause === 'unknown' || fall.cause === 'odd-pair')) {
+    const about = [...new Set(fall.pairs.flatMap(({ longer, shorter }) => [longer.clubId, shorter.clubId]))];
+    ask(
+      words.questions.longEnd({ clubs: about.map(name).join(', '), cause: fall.cause }),
+      about,
+      0.6,
+      new Set(about),
+    );
+  }
+  const behind = driverBehindIrons(view).find((finding) => finding.verdict === 'ask');
+  if (behind) ask(words.questions.driver({ club: name(behind.clubs[0] ?? '') }), behind.clubs, 0.55);
+  for (const finding of flex(view))
+    ask(words.questions.flex({ club: name(finding.clubs[0] ?? '') }), finding.clubs, 0.2);
+  for (const pair of pairs) {
+    const { state, longer, shorter, chance } = pair;
     if (state !== 'unsure-wide' && state !== 'unsure-crowded') continue;
+    if (fall?.pairs.includes(pair)) continue;
     const about = [longer.clubId, shorter.clubId];
     const text = words.questions.unsure({ longer: name(longer.clubId), shorter: name(shorter.clubId) });
     ask(text, about, Math.round(chance * 100) / 200, new Set(about));

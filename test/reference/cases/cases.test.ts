@@ -37,3 +37,26 @@ describe.each(CASES)('$name', (one) => {
     for (const swap of plan.swaps) expect(kept.has(swap.clubId ?? '')).toBe(false);
   });
 });
+
+describe('reading check over all cases', () => {
+  const answers = CASES.map(answer);
+  const texts = [
+    ...new Set(
+      answers.flatMap((plan) => [
+        ...plan.findings.map((finding) => finding.text),
+        ...plan.plan.swaps.map((swap) => swap.why),
+        ...plan.questions.map((question) => question.ask),
+        ...plan.cautions,
+      ]),
+    ),
+  ];
+  it('no sentence has more than 30 words', () => {
+    const sentences = texts.flatMap((text) => text.split(/(?<=[.!?:])\s+/));
+    expect(sentences.length).toBeGreaterThan(50);
+    expect(sentences.filter((sentence) => sentence.split(/\s+/).length > 30)).toEqual([]);
+  });
+  it('none blames, promises, or says "loft down"', () => {
+    const blame = /\b(bad|wrong swing|fault of yours|should have|must buy|guarantee|loft down|you fail)/i;
+    expect(texts.filter((text) => blame.test(text))).toEqual([]);
+  });
+});

@@ -6,7 +6,9 @@ const RETEST_MONTHS = 6; // common practice, no source
 /** Said when no other finding asks for money: looks at what the other rules found. */
 export function nothingNeeded(view: BagView, found: readonly Finding[]): Finding[] {
   if (found.some((finding) => asksForMoney(finding) || finding.verdict === 'stop')) return [];
-  if (found.some((finding) => finding.kind === 'too-little-data' && finding.severity === 3)) return [];
+  // What sends the player to a coach or a measuring mat first is not "keep it as it is".
+  if (found.some(({ verdict, severity }) => verdict === 'coach-first' || (verdict === 'ask' && severity > 1)))
+    return [];
   return [
     {
       kind: 'nothing-needed',

@@ -1,4 +1,4 @@
-import type { Finding } from '../finding.ts';
+import { asksForMoney, type Finding } from '../finding.ts';
 import type { BagView } from '../view.ts';
 import { bend } from './bend.ts';
 import { checkConformity } from './check-conformity.ts';
@@ -54,7 +54,10 @@ const RULES: readonly Rule[] = [
 
 /** Every finding of a bag, before the plan is known; one finding a pair, the higher rank first. */
 export function findAll(view: BagView): Finding[] {
-  const found = RULES.flatMap((rule) => rule(view)).filter((finding) => !outranked(view, finding));
+  const all = RULES.flatMap((rule) => rule(view)).filter((finding) => !outranked(view, finding));
+  const stopped = all.some((finding) => finding.verdict === 'stop');
+  // Pain stops all advice to buy, in the findings too.
+  const found = stopped ? all.filter((finding) => !asksForMoney(finding)) : all;
   return [...found, ...nothingNeeded(view, found)];
 }
 

@@ -191,6 +191,13 @@ export const english: Words = {
       `Hit about 10 shots each with ${longer} and ${shorter} and note the carry, not the total: is the gap real?`,
     fromTotal: ({ club }) => `Only a total is known for ${club}. What does it carry? Roll is a rough guess.`,
     loftAssumed: ({ club }) => `The loft of ${club} is taken as typical for its name. What does it measure?`,
+    longEnd: ({ clubs, cause }) =>
+      cause === 'odd-pair'
+        ? `What do loft, lie and length of ${clubs} measure? That decides whether one of them is bent or worn.`
+        : `What are ball speed and carry of ${clubs}, about 10 shots each? That tells bag and delivery apart.`,
+    driver: ({ club }) =>
+      `What are ball speed, launch and spin of ${club} over about 10 shots? That tells fit and delivery apart.`,
+    flex: ({ club }) => `What does a fitter say to the shaft of ${club}? The label alone decides nothing.`,
     carryRises: ({ stronger, weaker, by }) =>
       `${weaker} is said to carry ${by} further than ${stronger}, which has less loft. Is one of the two typed wrongly?`,
     maybeTotal: ({ club, carry }) =>

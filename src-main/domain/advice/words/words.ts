@@ -112,6 +112,9 @@ export type Words = {
     unsure(p: { longer: string; shorter: string }): string;
     fromTotal(p: { club: string }): string;
     loftAssumed(p: { club: string }): string;
+    longEnd(p: { clubs: string; cause: LongEndCause }): string;
+    driver(p: { club: string }): string;
+    flex(p: { club: string }): string;
     carryRises(p: { stronger: string; weaker: string; by: string }): string;
     maybeTotal(p: { club: string; carry: string }): string;
     impossible(p: { club: string; carry: string; most: string }): string;

@@ -6,6 +6,7 @@ import { callError } from './call-error.ts';
 import type { Context, Handlers } from './handler.ts';
 import { answerHandlers } from './handlers/answers.ts';
 import { bagHandlers } from './handlers/bags.ts';
+import { planHandlers } from './handlers/plans.ts';
 import { playerHandlers } from './handlers/players.ts';
 import { programHandlers } from './handlers/program.ts';
 import { shotHandlers } from './handlers/shots.ts';
@@ -14,6 +15,7 @@ const handlers: Handlers = {
   ...playerHandlers,
   ...bagHandlers,
   ...answerHandlers,
+  ...planHandlers,
   ...programHandlers,
   ...shotHandlers,
 };

@@ -1,7 +1,8 @@
 import type { BagFile } from '../contract/bag-file.ts';
 import type { Answer } from '../contract/calls/answers.ts';
 import type { Archetype } from '../contract/catalogue.ts';
-import type { Advice } from '../domain/advice/advise.ts';
+import { stageName, type Advice } from '../domain/advice/advise.ts';
+import type { BagView, Pair } from '../domain/advice/view.ts';
 import { answerBag } from './answer.ts';
 
 /** The answer as the window shows it: the plan file with its instance, and what charts and tables need beside it. */
@@ -15,28 +16,52 @@ export function answerForWindow(
   return {
     plan: { ...plan, instance: built.instance, walkAway: solution.walkAway },
     names: namesOf(advice),
-    marks: view.pairs.flatMap(({ state, longer, shorter, gapYd, wideYd, crowdedYd }) =>
-      state === 'fine'
-        ? []
-        : [
-            {
-              state,
-              longer: longer.clubId,
-              shorter: shorter.clubId,
-              gap: view.reader.distance(gapYd),
-              limit: view.reader.distance(state.endsWith('wide') ? wideYd : crowdedYd),
-            },
-          ],
-    ),
+    marks: view.pairs.flatMap((pair) => markOf(view, pair)),
     speed: {
       value: view.model.driverSpeedMph === null ? null : view.reader.speed(view.model.driverSpeedMph),
       from: view.model.speedFrom,
     },
     todayPenalty: (solution.today ?? solution.frontier[0])?.penalty ?? 0,
+    paths: advice.paths.map(({ name, stages }) => ({
+      name,
+      stages: stages.map(({ when, items, cashMinor, netMinor, penalty }) => ({
+        when: stageName(view, when),
+        items,
+        cash: view.reader.money(cashMinor),
+        net: view.reader.money(netMinor),
+        penalty,
+      })),
+    })),
+    need:
+      view.need === null
+        ? null
+        : {
+            source: view.words.needSource(view.need.assumption),
+            byClub: Object.fromEntries(
+              [...view.need.byClub].map(([id, uses]) => [id, Math.round(uses * 10) / 10]),
+            ),
+          },
   };
 }
 
-function namesOf({ view, built }: Advice): Record<string, string> {
+/** A pair beyond a limit as the window shows it; none for one inside. */
+export function markOf(
+  view: BagView,
+  { state, longer, shorter, gapYd, wideYd, crowdedYd }: Pair,
+): Answer['marks'] {
+  if (state === 'fine') return [];
+  return [
+    {
+      state,
+      longer: longer.clubId,
+      shorter: shorter.clubId,
+      gap: view.reader.distance(gapYd),
+      limit: view.reader.distance(state.endsWith('wide') ? wideYd : crowdedYd),
+    },
+  ];
+}
+
+export function namesOf({ view, built }: Pick<Advice, 'view' | 'built'>): Record<string, string> {
   const names: Record<string, string> = {};
   for (const club of view.bag.clubs) names[club.id] = view.name(club.id);
   for (const [id, { archetype, clubs }] of built.candidates) {

@@ -1,8 +1,44 @@
 import { z } from 'zod';
 import { archetypeSchema } from '../catalogue.ts';
-import { ladderRowSchema, planFileSchema } from '../plan-file.ts';
+import { ladderRowSchema, planFileSchema, swapSchema } from '../plan-file.ts';
 import { rowId } from './players.ts';
 import { read } from './spec.ts';
+
+export const markSchema = z.strictObject({
+  longer: z.string(),
+  shorter: z.string(),
+  state: z.enum(['wide', 'crowded', 'unsure-wide', 'unsure-crowded']),
+  gap: z.number(),
+  limit: z.number(),
+});
+
+/** One way to spend: money in major units, distances in the bag's unit. */
+export const sideSchema = z.strictObject({
+  items: z.array(z.string()),
+  swaps: z.array(swapSchema),
+  cash: z.number(),
+  net: z.number(),
+  penalty: z.int(),
+  chanceInBudget: z.number().nullable(),
+  ladder: z.array(ladderRowSchema),
+  /** Pairs of that ladder still beyond a limit. */
+  marks: z.array(markSchema),
+});
+export type SideAnswer = z.infer<typeof sideSchema>;
+
+/** A plan in stages; `items` is the whole bag after the stage. */
+export const pathSchema = z.strictObject({
+  name: z.enum(['A', 'B']),
+  stages: z.array(
+    z.strictObject({
+      when: z.string(),
+      items: z.array(z.string()),
+      cash: z.number(),
+      net: z.number(),
+      penalty: z.int(),
+    }),
+  ),
+});
 
 export const answerSchema = z.strictObject({
   /** The plan file, with instance. */
@@ -10,18 +46,14 @@ export const answerSchema = z.strictObject({
   /** What the reader calls each club of the ladders: owned ids, and `buy:` item ids. */
   names: z.record(z.string(), z.string()),
   /** Neighbour pairs of today's ladder beyond a limit. */
-  marks: z.array(
-    z.strictObject({
-      longer: z.string(),
-      shorter: z.string(),
-      state: z.enum(['wide', 'crowded', 'unsure-wide', 'unsure-crowded']),
-      gap: z.number(),
-      limit: z.number(),
-    }),
-  ),
+  marks: z.array(markSchema),
   /** Driver speed that was reckoned with, in the bag's unit, and where it comes from. */
   speed: z.strictObject({ value: z.number().nullable(), from: z.string() }),
   todayPenalty: z.int(),
+  /** A: the plan; B: half the budget now, the rest later. Empty while the plan holds back. */
+  paths: z.array(pathSchema),
+  /** Expected shots a round by club, and what that is reckoned from. */
+  need: z.strictObject({ source: z.string(), byClub: z.record(z.string(), z.number()) }).nullable(),
 });
 export type Answer = z.infer<typeof answerSchema>;
 
@@ -30,6 +62,11 @@ export const answerCalls = {
   'answers.plan': read(
     z.strictObject({ bagId: rowId, budget: z.number().min(0).max(10_000_000).nullable().optional() }),
     answerSchema,
+  ),
+  /** Up to four bags by their item ids (plans, curve points, alternatives, stages), each reckoned to be set side by side. */
+  'answers.compare': read(
+    z.strictObject({ bagId: rowId, bags: z.array(z.array(z.string()).max(60)).min(1).max(4) }),
+    z.strictObject({ sides: z.array(sideSchema), names: z.record(z.string(), z.string()) }),
   ),
   /** The ladder as it would play in other air; nothing stored changes. */
   'answers.whatIf': read(

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import { answerCalls } from './answers.ts';
 import { bagCalls } from './bags.ts';
+import { planCalls } from './plans.ts';
 import { playerCalls } from './players.ts';
 import { programCalls } from './program.ts';
 import { shotCalls } from './shots.ts';
@@ -11,6 +12,7 @@ export const calls = {
   ...playerCalls,
   ...bagCalls,
   ...answerCalls,
+  ...planCalls,
   ...programCalls,
   ...shotCalls,
 } satisfies Record<string, CallSpec>;

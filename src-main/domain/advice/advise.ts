@@ -1,27 +1,23 @@
 import type { Archetype, Bag } from '../bag/types.ts';
 import type { Rung } from '../player/ladder.ts';
-import { buildInstance, TIER_WEIGHT, type Built } from '../solve/build/instance.ts';
+import type { Built } from '../solve/build/instance.ts';
 import { alternatives, type Alternative } from '../solve/alternatives.ts';
 import { frontier, headline as headlineOf, solve } from '../solve/index.ts';
 import type { Instance, Point, Solution } from '../solve/instance.ts';
 import { evaluate } from '../solve/penalty.ts';
-import { excusedPairs } from './excused.ts';
-import { misfitsOf } from './misfits.ts';
-import { isImproving } from './rules/improving.ts';
 import { cautionsOf } from './cautions.ts';
 import { chanceInBudget } from './chance.ts';
 import { changesOf, laterChanges, type Changes } from './changes.ts';
 import type { Finding, Question } from './finding.ts';
+import { prepare } from './prepare.ts';
 import { questionsOf } from './questions.ts';
-import { needWeights } from './need-weights.ts';
 import { pathsOf, type Path, type When } from './paths.ts';
 import type { Reader } from './reader.ts';
 import { worthOfKnowing } from './robustness.ts';
-import { findAll } from './rules/table.ts';
 import { settleFindings } from './settle.ts';
 import { MENDED, statusOf, type Status } from './status.ts';
 import { swapsOf, type Swap } from './swaps.ts';
-import { viewBag, type BagView } from './view.ts';
+import type { BagView } from './view.ts';
 import type { Words } from './words/words.ts';
 
 export type AdviseInput = {
@@ -59,19 +55,7 @@ export type Advice = {
 
 /** Bag and prices → ladder, findings, the cheapest mend and what to ask. Straight through, no state. */
 export function advise({ bag, catalogue, reader, words, today }: AdviseInput): Advice {
-  const view = viewBag({ bag, catalogue, reader, words, today });
-  const found = findAll(view);
-  const built = buildInstance({
-    bag,
-    model: view.model,
-    ladder: view.ladder,
-    catalogue,
-    limits: view.limits,
-    excused: excusedPairs(view),
-    ...misfitsOf(view),
-    wideWeights: needWeights(view.need, view.ladder),
-    tierWeight: isImproving(bag.player) ? 0 : TIER_WEIGHT,
-  });
+  const { view, found, built } = prepare({ bag, catalogue, reader, words, today });
   const solved = solve(built.instance);
   const owned = built.instance.items.filter((item) => item.origin === 'owned').map((item) => item.id);
   const headline = solved.headline;
@@ -140,7 +124,8 @@ function laterSwaps(view: BagView, built: Built, now: Changes, path: Path | unde
   return swapsOf(view, changes, {}, stageName(view, later.when));
 }
 
-function stageName({ words }: BagView, when: When): string {
+/** A stage's condition in the reader's words. */
+export function stageName({ words }: Pick<BagView, 'words'>, when: When): string {
   switch (when.kind) {
     case 'now':
       return words.stageNow;

@@ -7,6 +7,7 @@ import { playerModel } from '../../domain/player/model.ts';
 import { ladderInAir } from '../../domain/player/what-if.ts';
 import { english } from '../../domain/advice/words/en.ts';
 import { keepLatestPlan } from '../../../db/repositories/plans.ts';
+import { compareBags } from '../../worker/compare.ts';
 import { toMoney } from '../bag-rows.ts';
 import { loadBag } from '../bag-store.ts';
 import type { Context, Handlers, Subject } from '../handler.ts';
@@ -23,6 +24,8 @@ export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>>
     if (budget === undefined) keepAnswer(context, bagId, file, answer);
     return answer;
   },
+  'answers.compare': ({ db, catalogue, today }, { bagId, bags }) =>
+    compareBags(loadBag(db, bagId).file, catalogue(), bags, today()),
   'answers.whatIf': ({ db }, { bagId, temperatureC, altitudeM }) => {
     const { file } = loadBag(db, bagId);
     const bag = bagFromFile(file);

@@ -165,6 +165,37 @@ describe('answers', () => {
   });
 });
 
+describe('side by side', () => {
+  it('reckons today, the plan and a path on the same question, and keeps the pick with its reason', async () => {
+    const { bagId } = await call('players.openDemo', { demo: 'invented-bag' });
+    const { plan, paths } = await call('answers.plan', { bagId });
+    const today = plan.instance.items.filter((item) => item.origin === 'owned').map((item) => item.id);
+    const mended = plan.plan.items ?? [];
+    const { sides } = await call('answers.compare', { bagId, bags: [today, mended] });
+    expect(sides[0]).toMatchObject({ cash: 0, net: 0, swaps: [] });
+    expect(sides[0]?.marks.map((mark) => mark.state)).toContain('wide');
+    expect(sides[1]).toMatchObject({ cash: plan.plan.cash, net: plan.plan.net, marks: [] });
+    expect(paths[0]?.stages[0]?.items).toEqual(mended);
+    const { planId } = await call('plans.pick', {
+      bagId,
+      name: 'Path A',
+      why: 'It mends all of it.',
+      items: mended,
+    });
+    expect(await call('plans.list', { bagId })).toMatchObject([
+      { id: planId, picked: true, why: 'It mends all of it.', side: { cash: 62 } },
+    ]);
+    await call('history.undo', {});
+    expect(await call('plans.list', { bagId })).toEqual([]);
+  });
+  it('refuses an item that the bag and its prices do not have, by its place', async () => {
+    const { bagId } = await call('players.openDemo', { demo: 'invented-bag' });
+    expect(await refused('answers.compare', { bagId, bags: [['buy:nothing']] })).toMatchObject({
+      refusals: [{ path: '$.bags[0][0]' }],
+    });
+  });
+});
+
 it('what if: shifts the ladder, stores nothing', async () => {
   const { bagId } = await call('players.importBag', { text: JSON.stringify(bagFile()) });
   const { ladder } = await call('answers.whatIf', { bagId, temperatureC: 30, altitudeM: 1500 });

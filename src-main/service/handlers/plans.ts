@@ -1,0 +1,52 @@
+import { z } from 'zod';
+import { sideSchema } from '../../contract/calls/answers.ts';
+import { compareBags } from '../../worker/compare.ts';
+import { deletePlan, listPlans, pickPlan, readPlan, savePlan } from '../../../db/repositories/plans.ts';
+import { toMoney } from '../bag-rows.ts';
+import { loadBag } from '../bag-store.ts';
+import type { Handlers, Subject } from '../handler.ts';
+
+/** What is kept of a pick beside its input. */
+const recordSchema = z.strictObject({ why: z.string(), side: sideSchema });
+
+export const planHandlers: Handlers<Subject<'plans'>> = {
+  'plans.pick': {
+    label: ({ name }) => `Pick of ${name}`,
+    run: ({ db, catalogue, today, now, version }, { bagId, name, why, items }) => {
+      const { file } = loadBag(db, bagId);
+      const side = compareBags(file, catalogue(), [items], today()).sides[0];
+      if (!side) throw new Error('one bag was compared and none came back');
+      const { currency } = file.units;
+      const planId = savePlan(
+        db,
+        {
+          bagId,
+          name,
+          status: side.swaps.length === 0 ? 'nothing-needed' : 'ok',
+          openFindings: 0,
+          cash: toMoney(side.cash, currency),
+          net: toMoney(side.net, currency),
+          input: file,
+          output: { why, side },
+          programVersion: version,
+        },
+        [],
+        now(),
+      );
+      pickPlan(db, planId);
+      return { planId };
+    },
+  },
+  'plans.list': ({ db }, { bagId }) =>
+    listPlans(db, bagId).flatMap(({ id, name, madeAt, picked, programVersion }) => {
+      const record = recordSchema.safeParse(readPlan(db, id).output);
+      return record.success ? [{ id, name: name ?? '', madeAt, picked, programVersion, ...record.data }] : [];
+    }),
+  'plans.remove': {
+    label: () => 'Striking out of a plan',
+    run: ({ db }, { planId }) => {
+      deletePlan(db, planId);
+      return null;
+    },
+  },
+};

@@ -1,0 +1,50 @@
+import type { BagFile } from '../contract/bag-file.ts';
+import type { SideAnswer } from '../contract/calls/answers.ts';
+import type { Archetype } from '../contract/catalogue.ts';
+import { bagFromFile } from '../contract/read-bag.ts';
+import { readerFor } from '../contract/reader.ts';
+import { jsonPath, RefusedInput, shownValue } from '../contract/refusal.ts';
+import { prepare } from '../domain/advice/prepare.ts';
+import { sideOf } from '../domain/advice/side.ts';
+import { english } from '../domain/advice/words/en.ts';
+import { rungRow, swapRow } from '../domain/report/plan-file.ts';
+import { markOf, namesOf } from './answer-view.ts';
+
+/** Bags by item ids, each reckoned on the same question. @throws RefusedInput for an id that the question has not. */
+export function compareBags(
+  file: BagFile,
+  catalogue: readonly Archetype[],
+  bags: readonly (readonly string[])[],
+  today: string,
+): { sides: SideAnswer[]; names: Record<string, string> } {
+  const reader = readerFor(file.units);
+  const { view, built } = prepare({ bag: bagFromFile(file), catalogue, reader, words: english, today });
+  const known = new Set(built.instance.items.map((item) => item.id));
+  bags.forEach((items, i) => {
+    items.forEach((id, j) => {
+      if (known.has(id)) return;
+      throw new RefusedInput('These cannot be set side by side:', [
+        {
+          path: jsonPath(['bags', i, j]),
+          value: shownValue(id),
+          message: 'the bag and its prices have no such club',
+          remedy: 'Look at the plan again; a price or a club has changed.',
+        },
+      ]);
+    });
+  });
+  const sides = bags.map((items): SideAnswer => {
+    const side = sideOf(view, built, items);
+    return {
+      items: side.items,
+      swaps: side.swaps.map((swap) => swapRow(reader, swap)),
+      cash: reader.money(side.cashMinor),
+      net: reader.money(side.netMinor),
+      penalty: side.penalty,
+      chanceInBudget: side.chanceInBudget,
+      ladder: side.after.map((rung) => rungRow(reader, rung)),
+      marks: side.stillWrong.flatMap((pair) => markOf(view, pair)),
+    };
+  });
+  return { sides, names: namesOf({ view, built }) };
+}

@@ -6,11 +6,14 @@ import type { Rule } from './rule.ts';
 /** Shots a round that want what lies in the gap: from here it is acted on first, below the other it is a note. */
 const OFTEN = 2; // common practice, no source
 const RARELY = 0.3; // common practice, no source
+/** Holes that "a round" stands for, whatever the course given has. */
+const FULL_ROUND = 18;
 
 /** Priority of a gap by how often the course asks for it; worth acting on where that is not known. */
 export function gapSeverity({ need }: Pick<BagView, 'need'>, pair: Pair): 1 | 2 | 3 {
   if (need === null) return 2;
-  const shots = gapNeed(need, pair.longer.carryYd, pair.shorter.carryYd);
+  const round = FULL_ROUND / need.assumption.holes;
+  const shots = round * gapNeed(need, pair.longer.carryYd, pair.shorter.carryYd);
   return shots >= OFTEN ? 3 : shots < RARELY ? 1 : 2;
 }
 

@@ -45,6 +45,45 @@ describe('gapSeverity', () => {
   });
 });
 
+/** A view whose course asks `uses` times in `holes` holes for 155 yd, and as often for the 5-wood. */
+function asking(uses: number, holes = 18) {
+  const view = viewOf(gappy);
+  const wanted = {
+    tee: [{ carryYd: 155, shots: uses }],
+    deck: [],
+    edgesYd: new Float64Array(1),
+    shots: new Float64Array(0),
+  };
+  const assumption = { holes, totalYd: 6000, parTotal: 72, source: 'given' as const };
+  const byClub = new Map(view.ladder.map((rung) => [rung.clubId, uses]));
+  const need = { fullShots: 36, teeShots: 18, between: () => 0, byClub, wanted, assumption };
+  return { ...view, need };
+}
+const gappy = without(bagFile(), '4h', '5i');
+
+describe('thresholds of need, both sides', () => {
+  it.each([
+    [0.2, 18, 1],
+    [0.5, 18, 2],
+    [1.5, 18, 2],
+    [3, 18, 3],
+    [1.2, 9, 3],
+    [3, 36, 2],
+  ])('%d shots in %i holes: severity %i', (uses, holes, severity) => {
+    const view = asking(uses, holes);
+    const pair = view.pairs.find((one) => one.longer.clubId === '5w');
+    expect(pair && gapSeverity(view, pair)).toBe(severity);
+  });
+  it.each([
+    [0.2, 18, true],
+    [0.4, 18, false],
+    [0.2, 9, false],
+    [0.5, 36, true],
+  ])('%d uses in %i holes: asked what it is for is %s', (uses, holes, asked) => {
+    expect(whyThisClub(asking(uses, holes)).length > 0).toBe(asked);
+  });
+});
+
 describe('why-this-club', () => {
   it('fires for a club that the course hardly asks for: keep, low priority', () => {
     const found = whyThisClub(viewOf({ ...bagFile(), course: par3s(120) }));

@@ -1,8 +1,10 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'electron-vite';
-import type { Plugin } from 'vite';
+import { normalizePath, type Plugin } from 'vite';
+
+const ROOT = normalizePath(resolve('.'));
 
 /** The SQL files are read at run time from beside the code that reads them. */
 function shipMigrations(): Plugin {
@@ -18,21 +20,40 @@ function shipMigrations(): Plugin {
   };
 }
 
+/** Writes out/bundled/<part>.json: the folders of the packages that the part is made of, for the licences in NOTICE. */
+function listPackages(part: string): Plugin {
+  return {
+    name: 'list-packages',
+    writeBundle(_options, bundle) {
+      const ids = Object.values(bundle).flatMap((file) => (file.type === 'chunk' ? file.moduleIds : []));
+      const folders = ids.flatMap((id) => {
+        // The builder's own helpers have no file: a NUL and its name.
+        const helper = /^\0(vite|rolldown)\//.exec(id)?.[1];
+        if (helper !== undefined) return [`node_modules/${helper}`];
+        return /^.*(?<=\/)node_modules\/(?:@[^/]+\/)?[^/?]+/.exec(id)?.[0].slice(ROOT.length + 1) ?? [];
+      });
+      mkdirSync(resolve('out/bundled'), { recursive: true });
+      const list = JSON.stringify([...new Set(folders)].sort(), null, 2);
+      writeFileSync(resolve('out/bundled', `${part}.json`), `${list}\n`);
+    },
+  };
+}
+
 export default defineConfig({
   main: {
     build: {
       outDir: 'out/main',
-      // It starts threads from files of its own, which a bundle would lose.
-      externalizeDeps: { include: ['tinypool'] },
       rolldownOptions: {
         input: {
           main: resolve('src-main/main.ts'),
           'solve-worker': resolve('src-main/worker/solve-worker.ts'),
+          // The pool starts its threads from this file of its own, and looks for it at this place beside itself.
+          'entry/worker': resolve('node_modules/tinypool/dist/entry/worker.js'),
         },
         output: { entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' },
       },
     },
-    plugins: [shipMigrations()],
+    plugins: [shipMigrations(), listPackages('main')],
   },
   preload: {
     build: {
@@ -44,10 +65,11 @@ export default defineConfig({
         output: { format: 'cjs', entryFileNames: '[name].cjs' },
       },
     },
+    plugins: [listPackages('preload')],
   },
   renderer: {
     root: 'src-renderer',
-    plugins: [svelte({ configFile: resolve('svelte.config.js') })],
+    plugins: [svelte({ configFile: resolve('svelte.config.js') }), listPackages('renderer')],
     build: {
       outDir: 'out/renderer',
       rolldownOptions: {

@@ -19,7 +19,8 @@ const VERDICTS = ['keep', 'drop', 'replace', 'add', 'ask', 'coach-first', 'wait'
 /** Every threshold halved and doubled, every verdict turned into another. */
 function mutantsOf(text) {
   const mutants = [];
-  const put = (at, length, by, what) => mutants.push({ text: text.slice(0, at) + by + text.slice(at + length), what });
+  const put = (at, length, by, what) =>
+    mutants.push({ text: text.slice(0, at) + by + text.slice(at + length), what });
   for (const found of text.matchAll(/^(?:export )?const ([A-Z][A-Z_]*) = (\d+(?:\.\d+)?);/gm)) {
     const [whole, name, value] = found;
     const at = found.index + whole.lastIndexOf(value);
@@ -48,7 +49,15 @@ for (const file of readdirSync(folder).sort()) {
     writeFileSync(place, mutant.text);
     const run = spawnSync(
       process.execPath,
-      [vitest, 'run', '--bail=1', '--reporter=dot', 'test/unit/domain/advice', 'test/reference/cases', 'test/reference/player'],
+      [
+        vitest,
+        'run',
+        '--bail=1',
+        '--reporter=dot',
+        'test/unit/domain/advice',
+        'test/reference/cases',
+        'test/reference/player',
+      ],
       { cwd: copy, encoding: 'utf8' },
     );
     if (run.status === 0) survived.push(`${file}: ${mutant.what}`);

@@ -1,6 +1,7 @@
 import type { BagFile } from '../contract/bag-file.ts';
 import type { Answer } from '../contract/calls/answers.ts';
 import type { Archetype } from '../contract/catalogue.ts';
+import type { OtherStep } from '../domain/advice/explain.ts';
 import { stageName, type Advice } from '../domain/advice/advise.ts';
 import type { BagView, Pair } from '../domain/advice/view.ts';
 import { answerBag } from './answer.ts';
@@ -13,6 +14,7 @@ export function answerForWindow(
 ): Answer {
   const { advice, plan } = answerBag(file, catalogue, { ...options, withInstance: true });
   const { view, solution, built } = advice;
+  const step = ({ cost, penalty, buys }: OtherStep) => ({ cost: view.reader.money(cost), penalty, buys });
   return {
     plan: { ...plan, instance: built.instance, walkAway: solution.walkAway },
     names: namesOf(advice),
@@ -32,6 +34,15 @@ export function answerForWindow(
         penalty,
       })),
     })),
+    explanation: {
+      purchases: advice.explanation.purchases.map(({ id, removes, without }) => ({
+        id,
+        removes,
+        without: without && step(without),
+      })),
+      nextStep: advice.explanation.nextStep && step(advice.explanation.nextStep),
+      cheapestHelp: advice.explanation.cheapestHelp && step(advice.explanation.cheapestHelp),
+    },
     need:
       view.need === null
         ? null

@@ -26,6 +26,15 @@ export const sideSchema = z.strictObject({
 });
 export type SideAnswer = z.infer<typeof sideSchema>;
 
+const stepSchema = z.strictObject({ cost: z.number(), penalty: z.int(), buys: z.array(z.string()) });
+
+/** Reasons found by solving again: what each purchase removes, and what else there is. Money in major units. */
+export const explanationSchema = z.strictObject({
+  purchases: z.array(z.strictObject({ id: z.string(), removes: z.int(), without: stepSchema.nullable() })),
+  nextStep: stepSchema.nullable(),
+  cheapestHelp: stepSchema.nullable(),
+});
+
 /** A plan in stages; `items` is the whole bag after the stage. */
 export const pathSchema = z.strictObject({
   name: z.enum(['A', 'B']),
@@ -52,6 +61,7 @@ export const answerSchema = z.strictObject({
   todayPenalty: z.int(),
   /** A: the plan; B: half the budget now, the rest later. Empty while the plan holds back. */
   paths: z.array(pathSchema),
+  explanation: explanationSchema,
   /** Expected shots a round by club, and what that is reckoned from. */
   need: z.strictObject({ source: z.string(), byClub: z.record(z.string(), z.number()) }).nullable(),
 });

@@ -8,6 +8,7 @@ import { evaluate } from '../solve/penalty.ts';
 import { cautionsOf } from './cautions.ts';
 import { chanceInBudget } from './chance.ts';
 import { changesOf, laterChanges, type Changes } from './changes.ts';
+import { explain, type Explanation } from './explain.ts';
 import type { Finding, Question } from './finding.ts';
 import { prepare } from './prepare.ts';
 import { questionsOf } from './questions.ts';
@@ -45,6 +46,8 @@ export type Advice = {
   remainingMinor: number | null;
   /** Null without a budget. */
   chanceInBudget: number | null;
+  /** Reasons found by solving again; empty while the plan holds back. */
+  explanation: Explanation;
   /** A: the plan; B: half the budget now, the rest later. Empty while the plan holds back. */
   paths: Path[];
   /** Other ways to mend the bag as well, the cheapest first. */
@@ -92,6 +95,9 @@ export function advise({ bag, catalogue, reader, words, today }: AdviseInput): A
     afterLadder: changes.after,
     ...moneyOf(built, items),
     chanceInBudget: stopped ? null : chanceInBudget(view, built, items),
+    explanation: acts
+      ? explain(built.instance, solved)
+      : { purchases: [], nextStep: null, cheapestHelp: null },
     paths,
     alternatives: stopped || headline === null ? [] : alternativesOf(built.instance, headline),
     questions: stopped ? [] : questions.map(({ ask, about, worth }) => ({ ask, about, worth })),

@@ -49,7 +49,9 @@ function draftsOf(view: BagView): Draft[] {
   const ask = (text: string, about: string[], rank: number, varied: Varied | null = null) => {
     drafts.push({ ask: text, about, rank, varied });
   };
-  if (model.driverSpeedMph === null && ladder.length === 0) ask(words.questions.nothingKnown(), [], 0.99);
+  if (bag.clubs.every((club) => club.kind === 'putter')) ask(words.questions.noClubs(), [], 0.99);
+  else if (model.driverSpeedMph === null && ladder.length === 0)
+    ask(words.questions.nothingKnown(), [], 0.99);
   const placed = new Set(ladder.map((rung) => rung.clubId));
   if (ladder.length > 0) {
     for (const club of bag.clubs) {

@@ -16,6 +16,9 @@ export const tooLittleData: Rule = ({ bag, ladder, model, name, words, reader })
     text,
     evidence,
   });
+  const onLadder = bag.clubs.filter((club) => club.kind !== 'putter');
+  // With prices a bag can be planned from nothing; without them there is nothing to go by.
+  if (onLadder.length === 0 && bag.prices.length === 0) return [ask([], 3, words.noClubs())];
   if (model.driverSpeedMph === null && model.known.length === 0 && ladder.length === 0) {
     return [ask([], 3, words.nothingKnown())];
   }

@@ -77,6 +77,7 @@ export const english: Words = {
   speedSource: (from) => (from === 'given' ? 'stated by the player' : `reckoned from ${from}`),
   pain: () =>
     'Pain is reported, so there is no buying advice here. Please see a medical professional first, then measure again.',
+  noClubs: () => 'No club but a putter is listed yet, so there is no ladder to look at.',
   nothingKnown: () =>
     'No carry and no speed is known yet, so nothing can be said about gaps. Measure one or two clubs first.',
   clubUnplaced: ({ club }) =>
@@ -182,6 +183,7 @@ export const english: Words = {
   questions: {
     putter: () => 'No putter is listed. Is there one? A place in the bag is kept for it until you say.',
     twoPutters: () => 'More than one putter is listed, and one can be in the bag. Which one stays?',
+    noClubs: () => 'Which clubs are in the bag? Lofts help, and the carry of one iron tells most.',
     nothingKnown: () =>
       'Give a driver speed, or the carry of one iron: about 10 shots, carry not total, leaving out clear mis-hits.',
     unplaced: ({ club }) => `What is the loft of ${club}, or its carry over about 10 shots?`,

@@ -53,6 +53,7 @@ export type Words = {
   needSource(assumption: NeedAssumption): string;
   speedSource(from: SpeedFrom): string;
   pain(): string;
+  noClubs(): string;
   nothingKnown(): string;
   clubUnplaced(p: { club: string }): string;
   allModelled(): string;
@@ -106,6 +107,7 @@ export type Words = {
   questions: {
     putter(): string;
     twoPutters(): string;
+    noClubs(): string;
     nothingKnown(): string;
     unplaced(p: { club: string }): string;
     allModelled(): string;

@@ -173,6 +173,13 @@ describe('too-little-data', () => {
   it('fires first when neither carry nor speed is known', () => {
     expect(tooLittleData(viewOf(nothing()))).toMatchObject([{ verdict: 'ask', severity: 3, clubs: [] }]);
   });
+  it('fires first when no club but a putter is listed and nothing is priced', () => {
+    for (const clubs of [[], [{ id: 'putter', kind: 'putter' as const }]]) {
+      expect(tooLittleData(viewOf(bagFile({ clubs })))).toMatchObject([{ verdict: 'ask', severity: 3 }]);
+    }
+    const prices = [{ archetype: 'hybrid-22-t3', low: 30, likely: 50, high: 70 }];
+    expect(tooLittleData(viewOf(bagFile({ clubs: [], prices })))).toEqual([]);
+  });
   it('fires for one club without loft and carry', () => {
     const file = { ...bagFile(), clubs: [...bagFile().clubs, { id: 'mystery', kind: 'hybrid' as const }] };
     expect(tooLittleData(viewOf(file))).toMatchObject([{ clubs: ['mystery'], severity: 2 }]);

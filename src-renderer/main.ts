@@ -1,0 +1,20 @@
+// Before the parts, whose own styles come later and win.
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/ledger.css';
+import './styles/menu.css';
+import { mount } from 'svelte';
+import App from './app.svelte';
+import { pickClient, tellPainted } from './state/client.ts';
+import { applyTheme } from './state/settings.svelte.ts';
+
+const client = pickClient();
+const settings = await client.call('settings.read', {}).catch(() => ({ theme: 'system' }) as const);
+applyTheme(settings.theme);
+
+const target = document.getElementById('app');
+if (!target) throw new Error('index.html has no element with the id "app": a fault in Loftledger.');
+mount(App, { target, props: { client, settings } });
+
+// The second frame begins only after the first was painted.
+requestAnimationFrame(() => requestAnimationFrame(tellPainted));

@@ -1,0 +1,53 @@
+import type { Answer } from '../../src-main/contract/calls/answers.ts';
+import type { CallError } from '../../src-main/contract/gate.ts';
+import { Live } from './live.svelte.ts';
+import type { Records } from './records.svelte.ts';
+import type { Route } from './route.svelte.ts';
+
+type Try = { bagId: number; budget: number | null };
+
+/** The whole answer for the open bag, on the Spend screen also with a budget that is only tried. */
+export class AnswerState {
+  #route: Route;
+  #live: Live<'answers.plan'>;
+  #try = $state.raw<Try | null>(null);
+
+  constructor(records: Records, route: Route) {
+    this.#route = route;
+    this.#live = new Live({
+      client: records.client,
+      ticks: records.ticks,
+      name: 'answers.plan',
+      args: () => {
+        const { bagId, screen } = route;
+        if (bagId === null || screen === 'players') return null;
+        const tried = this.tried;
+        return tried === undefined ? { bagId } : { bagId, budget: tried };
+      },
+      subject: ({ bagId }) => String(bagId),
+    });
+  }
+
+  get value(): Answer | undefined {
+    return this.#live.value;
+  }
+
+  get error(): CallError | undefined {
+    return this.#live.error;
+  }
+
+  /** The budget that is tried (null: none); undefined while the kept one counts. */
+  get tried(): number | null | undefined {
+    const { bagId, screen } = this.#route;
+    return screen === 'spend' && this.#try?.bagId === bagId ? this.#try?.budget : undefined;
+  }
+
+  tryBudget(budget: number | null): void {
+    const { bagId } = this.#route;
+    if (bagId !== null) this.#try = { bagId, budget };
+  }
+
+  stopTrying(): void {
+    this.#try = null;
+  }
+}

@@ -1,0 +1,51 @@
+import { words } from '../words/index.ts';
+import { Live } from './live.svelte.ts';
+import type { Records } from './records.svelte.ts';
+import type { Toasts } from './toasts.svelte.ts';
+
+/** Undo and redo: what they would do next, and the note that names what was done. */
+export class History {
+  #records: Records;
+  #toasts: Toasts;
+  #live: Live<'history.state'>;
+
+  constructor(records: Records, toasts: Toasts) {
+    this.#records = records;
+    this.#toasts = toasts;
+    this.#live = new Live({
+      client: records.client,
+      ticks: records.ticks,
+      name: 'history.state',
+      args: () => ({}),
+    });
+  }
+
+  /** The name of the step that undo would take back; null for none. */
+  get undoable(): string | null {
+    return this.#live.value?.undo?.label ?? null;
+  }
+
+  get redoable(): string | null {
+    return this.#live.value?.redo?.label ?? null;
+  }
+
+  async undo(): Promise<void> {
+    const done = await this.#records.edit('history.undo', {});
+    if (!done.ok) this.#toasts.say(done.error.message);
+    else if (done.value === null) this.#toasts.say(words.history.nothingToUndo);
+    else {
+      const redo = { label: words.history.redo, run: () => void this.redo() };
+      this.#toasts.say(words.history.undone(done.value.label), redo);
+    }
+  }
+
+  async redo(): Promise<void> {
+    const done = await this.#records.edit('history.redo', {});
+    if (!done.ok) this.#toasts.say(done.error.message);
+    else if (done.value === null) this.#toasts.say(words.history.nothingToRedo);
+    else {
+      const undo = { label: words.history.undo, run: () => void this.undo() };
+      this.#toasts.say(words.history.redone(done.value.label), undo);
+    }
+  }
+}

@@ -1,0 +1,61 @@
+import { createContext } from 'svelte';
+import type { Settings } from '../../src-main/contract/calls/program.ts';
+import { AnswerState } from './answer.svelte.ts';
+import { BagState } from './bag.svelte.ts';
+import type { Client } from './client.ts';
+import { createFormats, type Formats } from './formats.ts';
+import { History } from './history.svelte.ts';
+import { Imports } from './imports.svelte.ts';
+import type { Screen } from './places.ts';
+import { Records } from './records.svelte.ts';
+import { RosterState } from './roster.svelte.ts';
+import { Route } from './route.svelte.ts';
+import { SettingsState } from './settings.svelte.ts';
+import { words } from '../words/index.ts';
+import { Toasts } from './toasts.svelte.ts';
+
+/** All state of the window, made once by app.svelte. */
+export class Program {
+  readonly records: Records;
+  readonly route = new Route();
+  readonly toasts = new Toasts();
+  readonly history: History;
+  readonly settings: SettingsState;
+  readonly roster: RosterState;
+  readonly bag: BagState;
+  readonly answer: AnswerState;
+  readonly imports: Imports;
+  readonly formats: Formats = createFormats(navigator.language, words.language);
+  readonly isMac = /^Mac/.test(navigator.platform);
+
+  constructor(client: Client, settings: Settings) {
+    this.records = new Records(client);
+    this.history = new History(this.records, this.toasts);
+    this.settings = new SettingsState(this.records, settings);
+    this.roster = new RosterState(this.records, this.route);
+    this.bag = new BagState(this.records, this.route);
+    this.answer = new AnswerState(this.records, this.route);
+    this.imports = new Imports(this.roster);
+  }
+
+  /** Turns to a player's page and notes that it was looked at. */
+  open({ playerId, bagId }: { playerId: number; bagId: number }, screen: Screen): void {
+    this.route.go(screen, bagId);
+    void this.roster.look({ playerId });
+  }
+
+  async importFiles(files: Iterable<File>): Promise<void> {
+    const taken = await this.imports.take(files);
+    const [first] = taken;
+    if (taken.length === 1 && first && this.imports.refused.length === 0) this.open(first, 'ladder');
+    else if (taken.length > 0) this.route.go('players');
+  }
+
+  async openDemo(demo: 'invented-bag' | 'range-bag'): Promise<void> {
+    const opened = await this.roster.openDemo(demo);
+    if (opened.ok) this.open(opened.value, 'ladder');
+    else this.toasts.say(opened.error.message);
+  }
+}
+
+export const [getProgram, setProgram] = createContext<Program>();

@@ -1,0 +1,37 @@
+import type { Settings } from '../../src-main/contract/calls/program.ts';
+import { Live } from './live.svelte.ts';
+import type { Records } from './records.svelte.ts';
+
+export type Theme = Settings['theme'];
+export const THEMES: readonly Theme[] = ['system', 'light', 'lamp-lit'];
+
+/** Read before the first paint, so that the window never shows the other theme first. */
+export class SettingsState {
+  #records: Records;
+  #first: Settings;
+  #live: Live<'settings.read'>;
+
+  constructor(records: Records, first: Settings) {
+    this.#records = records;
+    this.#first = first;
+    this.#live = new Live({
+      client: records.client,
+      ticks: records.settingsTicks,
+      name: 'settings.read',
+      args: () => ({}),
+    });
+    $effect(() => applyTheme(this.theme));
+  }
+
+  get theme(): Theme {
+    return (this.#live.value ?? this.#first).theme;
+  }
+
+  async setTheme(theme: Theme): Promise<void> {
+    await this.#records.edit('settings.update', { theme });
+  }
+}
+
+export function applyTheme(theme: Theme): void {
+  document.documentElement.dataset['theme'] = theme;
+}

@@ -1,0 +1,119 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { startProgram, type Program } from './support/program.ts';
+
+let program: Program;
+let page: Page;
+let complaints: string[];
+
+beforeAll(async () => {
+  program = await startProgram();
+  ({ page, complaints } = await program.openWindow());
+});
+
+afterAll(() => (program as Program | undefined)?.close());
+
+const SCREENS = ['Players', 'Bag', 'Ladder', 'Spend'] as const;
+
+async function turnTo(screen: (typeof SCREENS)[number]): Promise<void> {
+  await page.getByRole('navigation').getByRole('link', { name: screen }).click();
+  await page.getByRole('heading', { level: 1, name: new RegExp(`^${screen}`) }).waitFor();
+  await expect.poll(() => page.getByText('Reading …').count()).toBe(0);
+}
+
+/** What axe finds, as short lines that say where. */
+async function violations(): Promise<string[]> {
+  const { violations: found } = await new AxeBuilder({ page })
+    // What passes is not asked for: naming every element that does takes most of the time.
+    .options({ resultTypes: ['violations'] })
+    .analyze();
+  return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 120)}`));
+}
+
+/** Text under 12 px, and things to press under 24 px in either direction (links in running text aside). */
+const tooSmall = () =>
+  page.evaluate(() => {
+    const seen = (element: Element) => element.getClientRects().length > 0;
+    const found: string[] = [];
+    for (const element of document.querySelectorAll('body *')) {
+      const hasText = [...element.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim());
+      if (hasText && seen(element) && parseFloat(getComputedStyle(element).fontSize) < 12) {
+        found.push(`text: ${element.textContent ?? ''}`);
+      }
+    }
+    for (const element of document.querySelectorAll('button, a, select, input, summary')) {
+      // A box to tick is pressed by its label.
+      const target = element.closest('label') ?? element;
+      const { width, height } = target.getBoundingClientRect();
+      if (seen(element) && !element.matches('.skip') && (width < 24 || height < 24)) {
+        found.push(`target: ${element.outerHTML.slice(0, 90)} ${String(width)}×${String(height)}`);
+      }
+    }
+    return found;
+  });
+
+describe('every screen, both themes', () => {
+  test('the empty roster', async () => {
+    expect(await violations()).toEqual([]);
+    await page.getByRole('button', { name: 'Open the demo', exact: true }).click();
+    await page.getByRole('img', { name: /^Ladder/ }).waitFor();
+  });
+
+  for (const theme of ['Light', 'Lamp-lit'] as const) {
+    for (const screen of SCREENS) {
+      test(`${screen}, ${theme.toLowerCase()}: nothing that axe finds`, async () => {
+        await page.getByRole('radio', { name: theme, exact: true }).check();
+        await turnTo(screen);
+        expect(await violations()).toEqual([]);
+        expect(await tooSmall()).toEqual([]);
+      });
+    }
+  }
+
+  test('what opens over a page', async () => {
+    await turnTo('Bag');
+    await page.getByRole('button', { name: 'More about driver' }).click();
+    await page.getByRole('textbox', { name: 'Carry, yd: driver' }).fill('nothing');
+    await page.keyboard.press('Tab');
+    await page.getByText('“nothing” is not a number', { exact: false }).waitFor();
+    await page.getByRole('button', { name: 'Strike out LW', exact: true }).click();
+    await page.getByText('Struck out: LW.').first().waitFor();
+    await page.getByRole('combobox', { name: 'Add a price for' }).fill('hybrid');
+    await page.getByRole('listbox').getByRole('option').first().waitFor();
+    expect(await violations()).toEqual([]);
+    await page.keyboard.press('Escape');
+  });
+
+  test('the browser has nothing to complain of: no breach of the content security policy', () => {
+    expect(complaints).toEqual([]);
+  });
+});
+
+describe('the room that there is', () => {
+  for (const [width, height] of [
+    [480, 800],
+    [640, 400],
+    [1024, 700],
+  ] as const) {
+    test(`${String(width)}×${String(height)}: no screen is wider than the window, and nothing is too small`, async () => {
+      await page.setViewportSize({ width, height });
+      for (const screen of SCREENS) {
+        await turnTo(screen);
+        const over = await page.evaluate(() =>
+          Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth),
+        );
+        expect(`${screen}: ${String(over)}`).toBe(`${screen}: 0`);
+        expect(await tooSmall()).toEqual([]);
+      }
+    });
+  }
+
+  test('the theme is kept for the next window', async () => {
+    const next = await program.openWindow();
+    expect(await next.page.getByRole('radio', { name: 'Lamp-lit' }).isChecked()).toBe(true);
+    expect(await next.page.evaluate(() => getComputedStyle(document.documentElement).colorScheme)).toBe(
+      'dark',
+    );
+  });
+});

@@ -1,0 +1,101 @@
+import type { Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { startProgram, type Program } from './support/program.ts';
+
+let program: Program;
+let page: Page;
+
+beforeAll(async () => {
+  program = await startProgram();
+  ({ page } = await program.openWindow());
+});
+
+afterAll(() => (program as Program | undefined)?.close());
+
+/** The name that a screen reader would begin with. */
+const focused = () =>
+  page.evaluate(() => {
+    const element = document.activeElement as HTMLElement | null;
+    if (!element || element === document.body) return '';
+    const label = element.id === '' ? null : document.querySelector(`label[for="${element.id}"]`);
+    return (element.getAttribute('aria-label') ?? label?.textContent ?? element.innerText).trim();
+  });
+
+async function tabTo(name: string | RegExp, most = 80): Promise<void> {
+  for (let i = 0; i < most; i++) {
+    await page.keyboard.press('Tab');
+    const here = await focused();
+    if (typeof name === 'string' ? here === name : name.test(here)) return;
+  }
+  throw new Error(`${String(name)} was not reached in ${String(most)} steps`);
+}
+
+describe('with the keyboard alone', () => {
+  test('the first step skips to the page', async () => {
+    await page.keyboard.press('Tab');
+    expect(await focused()).toBe('Skip to the page');
+    await page.keyboard.press('Enter');
+    expect(await focused()).toBe('Players');
+  });
+
+  test('a player is laid out and a column filled', async () => {
+    await tabTo('New player');
+    await page.keyboard.press('Enter');
+    await expect.poll(focused).toBe('Name');
+    await page.keyboard.type('Kay Invented');
+    await page.keyboard.press('Tab');
+    await page.keyboard.type('12');
+    await page.keyboard.press('Enter');
+    await page.getByRole('heading', { level: 1, name: /Bag.*Kay Invented/ }).waitFor();
+
+    await page.keyboard.press('Alt+2');
+    expect(await focused()).toMatch(/^Bag/);
+    await tabTo('Carry, yd: Driver');
+    await page.keyboard.type('220');
+    await page.keyboard.press('Enter');
+    expect(await focused()).toBe('Carry, yd: 5-wood');
+    await page.keyboard.type('196');
+    await page.keyboard.press('Shift+Enter');
+    expect(await focused()).toBe('Carry, yd: Driver');
+    await expect
+      .poll(() => page.getByRole('textbox', { name: 'Carry, yd: 5-wood' }).inputValue())
+      .toBe('196');
+  });
+
+  test('the pages turn, and the slider moves', async () => {
+    await page.keyboard.press('Alt+3');
+    await page.getByRole('img', { name: /^Ladder of 11 clubs/ }).waitFor();
+    expect(await focused()).toMatch(/^Ladder/);
+    await tabTo('', 1).catch(() => undefined);
+    await page.getByRole('radio', { name: 'Today' }).focus();
+    await page.keyboard.press('ArrowRight');
+    expect(await page.getByRole('radio', { name: 'After the plan' }).isChecked()).toBe(true);
+
+    await page.keyboard.press('Alt+4');
+    await tabTo('Try another budget');
+    await page.keyboard.press('Home');
+    await page.getByText(/^Trying .*0\. The bag’s budget is still none\.$/).waitFor();
+    await tabTo(/^Keep .*0 as the budget$/);
+    await page.keyboard.press('Enter');
+    await page.getByText('Slide or type').waitFor();
+    await page.keyboard.press('Control+z');
+    await page.getByText('Taken back: Budget.').first().waitFor();
+  });
+
+  test('nothing holds the focus: from the top of the longest page to its end', async () => {
+    await page.keyboard.press('Alt+2');
+    await page.getByRole('table').first().waitFor();
+    await tabTo('Keys', 160);
+  });
+
+  test('a menu opens, is gone through and left again', async () => {
+    await page.keyboard.press('Alt+1');
+    await tabTo('More for Kay Invented');
+    await page.keyboard.press('Enter');
+    await expect.poll(focused).toBe('Duplicate');
+    await page.keyboard.press('ArrowDown');
+    expect(await focused()).toBe('Export bag file');
+    await page.keyboard.press('Escape');
+    await expect.poll(focused).toBe('More for Kay Invented');
+  });
+});

@@ -1,0 +1,130 @@
+import { spawn, type ChildProcess } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import {
+  chromium,
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  type Page,
+} from 'playwright';
+import { findChromium } from '../../../build/find-chromium.mjs';
+
+const ROOT = resolve(import.meta.dirname, '..', '..', '..');
+
+type Cookies = Awaited<ReturnType<BrowserContext['storageState']>>;
+
+/** The real host on its own data folder, and a real Chromium to look at it with. */
+export type Program = {
+  /** A new window on the running host. */
+  openWindow(options?: BrowserContextOptions): Promise<Window>;
+  /** Ends the host and starts it again on the same records. */
+  restart(): Promise<void>;
+  /** Ends the host under the open windows. */
+  endHost(): Promise<void>;
+  close(): Promise<void>;
+};
+
+export type Window = {
+  page: Page;
+  /** What the browser complained of: errors on the console, exceptions, breaches of the content security policy. */
+  complaints: string[];
+};
+
+export async function startProgram(): Promise<Program> {
+  const folder = mkdtempSync(join(tmpdir(), 'loftledger-e2e-'));
+  const executablePath = findChromium();
+  if (executablePath === null) throw new Error('No Chromium was found: npm test installs it where it may.');
+  const browser = await launch(executablePath);
+  const first = await startHost(folder).catch(async (error: unknown) => {
+    await browser.close();
+    throw error;
+  });
+  let host = first;
+  let cookies: Cookies | null = null;
+  return {
+    async openWindow(options) {
+      // The token opens once; later windows come in on the cookie that it set.
+      const window = await newWindow(browser, {
+        ...options,
+        ...(cookies === null ? {} : { storageState: cookies }),
+      });
+      await window.page.goto(cookies === null ? host.url : new URL(host.url).origin);
+      await window.page.getByRole('heading', { level: 1 }).waitFor();
+      cookies ??= await window.page.context().storageState();
+      return window;
+    },
+    async restart() {
+      await endHost(host.process);
+      cookies = null;
+      host = await startHost(folder);
+    },
+    endHost: () => endHost(host.process),
+    async close() {
+      await browser.close();
+      await endHost(host.process);
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+function launch(executablePath: string): Promise<Browser> {
+  const asRoot = process.getuid?.() === 0;
+  return chromium.launch({
+    executablePath,
+    args: [
+      ...(asRoot ? ['--no-sandbox'] : []),
+      '--disable-gpu',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--no-first-run',
+    ],
+  });
+}
+
+async function startHost(folder: string): Promise<{ process: ChildProcess; url: string }> {
+  const child = spawn(process.execPath, [join(ROOT, 'build', 'start.mjs'), '--no-window', '--data', folder], {
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  let said = '';
+  child.stderr.on('data', (chunk: Buffer) => (said += chunk.toString()));
+  const url = await new Promise<string>((done, failed) => {
+    let out = '';
+    child.stdout.on('data', (chunk: Buffer) => {
+      out += chunk.toString();
+      if (out.includes('\n')) done((JSON.parse(out) as { url: string }).url);
+    });
+    child.once('exit', (code) => failed(new Error(`the host ended (${String(code)}):\n${said}`)));
+  });
+  return { process: child, url };
+}
+
+function endHost(child: ChildProcess): Promise<void> {
+  if (child.exitCode !== null || child.signalCode !== null) return Promise.resolve();
+  return new Promise((done) => {
+    child.once('exit', () => done());
+    child.kill('SIGTERM');
+  });
+}
+
+async function newWindow(browser: Browser, options: BrowserContextOptions = {}): Promise<Window> {
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 800 },
+    locale: 'en-GB',
+    reducedMotion: 'reduce',
+    ...options,
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(20_000);
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    // The browser reports breaches of the policy, and failed requests, as errors on the console.
+    const { url } = message.location();
+    // The launch page names no icon, so Chromium may ask for the usual one; the window itself has its own.
+    if (message.type() === 'error' && !url.endsWith('/favicon.ico'))
+      complaints.push(`${message.text()} ${url}`);
+  });
+  return { page, complaints };
+}

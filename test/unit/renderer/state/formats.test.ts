@@ -1,0 +1,35 @@
+import { describe, expect, test } from 'vitest';
+import { createFormats, isoDay } from '../../../../src-renderer/state/formats.ts';
+
+const pounds = { distance: 'yd', speed: 'mph', currency: 'GBP' } as const;
+const yen = { ...pounds, currency: 'JPY' } as const;
+
+describe('figures as they are printed', () => {
+  const formats = createFormats('en-GB', 'en');
+
+  test('distances are whole, ranges have one dash', () => {
+    expect(formats.distance(178.4, pounds)).toBe('178\u00a0yd');
+    expect(formats.range(172.6, 183.4)).toBe('173–183');
+  });
+
+  test('money has the currency’s digits, round sums none, and a true minus', () => {
+    expect(formats.money(180, pounds)).toBe('£180');
+    expect(formats.money(54.88, pounds)).toBe('£54.88');
+    expect(formats.money(-7.12, pounds)).toBe('−£7.12');
+    expect(formats.amount(-7.1, pounds)).toBe('−7.10');
+    expect(formats.amount(1200, yen)).toBe('1,200');
+  });
+
+  test('the padding of a column is what the number lacks', () => {
+    expect(formats.padding(1)).toBe('.0');
+    expect(createFormats('de-DE', 'en').padding(2)).toBe(',00');
+  });
+});
+
+test('lists of names follow the words, not the figures', () => {
+  expect(createFormats('de-DE', 'en').list(['PW', 'GW'])).toBe('PW and GW');
+});
+
+test('a day is the reader’s own, not the one of Greenwich', () => {
+  expect(isoDay(new Date(2026, 0, 5, 23, 59))).toBe('2026-01-05');
+});

@@ -72,6 +72,7 @@ export default defineConfig({
     plugins: [svelte({ configFile: resolve('svelte.config.js') }), listPackages('renderer')],
     build: {
       outDir: 'out/renderer',
+      minify: true,
       rolldownOptions: {
         input: { index: resolve('src-renderer/index.html') },
         checks: { pluginTimings: false },

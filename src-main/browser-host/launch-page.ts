@@ -19,11 +19,12 @@ export function writeLaunchPage(folder: string, openUrl: string): string {
  * meta refresh, which replaces the token's address in the history and needs no script.
  */
 export function openedPage(): string {
-  return movingPage('/', 'Opening Loftledger');
+  // Without an icon link Chromium asks for /favicon.ico, which nobody serves.
+  return movingPage('/', 'Opening Loftledger', '<link rel="icon" href="/icon.svg">');
 }
 
 /** @param url of our own making: digits, letters and URL punctuation, nothing that HTML could misread. */
-function movingPage(url: string, title: string): string {
+function movingPage(url: string, title: string, head = ''): string {
   if (!/^[A-Za-z0-9:/.?=_-]+$/.test(url))
     throw new Error('The launch address has a character that it never has.');
   return [
@@ -31,7 +32,7 @@ function movingPage(url: string, title: string): string {
     '<html lang="en">',
     `<meta charset="utf-8"><meta name="referrer" content="no-referrer">`,
     `<meta http-equiv="refresh" content="0;url=${url}">`,
-    `<title>${title}</title>`,
+    `<title>${title}</title>${head}`,
     `<p><a href="${url}">${title}</a></p>`,
     '</html>',
     '',

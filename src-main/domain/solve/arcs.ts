@@ -166,9 +166,10 @@ const excusedPositions = (ladder: Ladder): Map<number, Set<number>> => {
   const positions = new Map(ladder.clubs.map((item, i) => [item.id, i]));
   const excused = new Map<number, Set<number>>();
   for (const [longer, shorter] of ladder.instance.excused) {
-    const j = positions.get(longer) as number;
-    const set = excused.get(j) ?? new Set();
-    excused.set(j, set.add(positions.get(shorter) as number));
+    const [j, i] = [positions.get(longer), positions.get(shorter)];
+    // A club that was taken out of the question takes its pairs with it.
+    if (j === undefined || i === undefined) continue;
+    excused.set(j, (excused.get(j) ?? new Set()).add(i));
   }
   return excused;
 };

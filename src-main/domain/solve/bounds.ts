@@ -99,7 +99,8 @@ export const boundUpTo = (ladder: Ladder, scenario: Scenario, arcs: Arcs, weight
     const passed = leastSkipCost[i + 1] as number;
     const lead = leads[i] === 1;
     for (let t = 0; t < size; t++) {
-      const kept = (cost[t] as number) * paid + (weight[t] as number) * (own[i] as number) + (count[t] as number);
+      const kept =
+        (cost[t] as number) * paid + (weight[t] as number) * (own[i] as number) + (count[t] as number);
       const first =
         arcs.start[i] === 1 ? (starts[t] as number) + (weight[t] as number) * (top[i] as number) : Infinity;
       const later = reached[i * size + t] as number;

@@ -1,5 +1,4 @@
-import type { Arcs } from './arcs.ts';
-import { barArcs } from './arcs.ts';
+import { type Arcs, barArcs } from './arcs.ts';
 import { type Bounds, boundToGo, boundUpTo, leastSums } from './bounds.ts';
 import { pickCore } from './core.ts';
 import { childrenOf, decidable } from './decide.ts';
@@ -13,13 +12,14 @@ import type { Region } from './region.ts';
 import { run } from './run.ts';
 import { type Decisions, type Scenario, scenarioOf } from './scenario.ts';
 import type { Tuning } from './tuning.ts';
-import { coarse, type Weights } from './weights.ts';
+import { coarse, hullSlopes, type Weights, weightsFor } from './weights.ts';
 
 /** What one search asks, and what it has found so far. */
 export type Quest = {
   ladder: Ladder;
-  /** The region that can still better what is found. */
+  /** As in `Question`. */
   accept: (found: readonly Found[]) => Region;
+  slopes: readonly number[] | null;
   weights: Weights;
   found: Found[];
   /** What `weights` were made for. */
@@ -59,16 +59,24 @@ const branch = (quest: Quest, { arcs, decisions }: Branch, mayDivide: boolean): 
   const region = quest.accept(quest.found);
   const scenario = scenarioOf(ladder, decisions);
   let fixed: Arcs | null = arcs;
-  if (arcs.to.length > tuning.manyArcs) fixed = narrow(quest, scenario, arcs, region, coarse(weights))?.arcs ?? null;
+  if (arcs.to.length > tuning.manyArcs)
+    fixed = narrow(quest, scenario, arcs, region, coarse(weights))?.arcs ?? null;
   const narrowed = fixed === null ? null : narrow(quest, scenario, fixed, region, weights);
   if (narrowed === null) return [];
-  const open = narrowed.arcs.to.length < tuning.fewArcs || !mayDivide ? [] : decidable(ladder, decisions, narrowed.arcs);
+  const open =
+    narrowed.arcs.to.length < tuning.fewArcs || !mayDivide ? [] : decidable(ladder, decisions, narrowed.arcs);
   if (open.length > 0) {
     return childrenOf(ladder, decisions, open).map((child) => ({ arcs: narrowed.arcs, decisions: child }));
   }
   // A run takes no notice of `more`, so that its bounds must not either.
   if (decisions.more) return [{ arcs: narrowed.arcs, decisions: { ...decisions, more: false } }];
-  runParts(quest, scenario, narrowed);
+  let tuned: Narrowed | null = narrowed;
+  if (narrowed.arcs.to.length >= tuning.manyToRun) {
+    // Bounds tuned for this branch before much is run; the next branches are much like it.
+    quest.weights = weightsFor(quest.slopes ?? hullSlopes(quest.found), ladder, scenario, narrowed.arcs);
+    tuned = narrow(quest, scenario, narrowed.arcs, region, quest.weights);
+  }
+  if (tuned !== null) runParts(quest, scenario, tuned);
   return [];
 };
 

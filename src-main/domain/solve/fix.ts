@@ -5,7 +5,13 @@ import type { Prune } from './prune.ts';
 import type { Scenario } from './scenario.ts';
 
 /** The arcs that some bag of the scenario in the region may use: all others are dropped before a run. */
-export const fixArcs = (ladder: Ladder, scenario: Scenario, arcs: Arcs, bounds: Bounds, prune: Prune): Arcs => {
+export const fixArcs = (
+  ladder: Ladder,
+  scenario: Scenario,
+  arcs: Arcs,
+  bounds: Bounds,
+  prune: Prune,
+): Arcs => {
   const { own, leads } = ladder;
   const { leastSkipCost, leastPrice } = scenario;
   const { upTo, toGo } = bounds;
@@ -29,7 +35,8 @@ export const fixArcs = (ladder: Ladder, scenario: Scenario, arcs: Arcs, bounds: 
       used[v] = prune.empty() ? 0 : 1;
     }
     for (let t = 0; t < size; t++) {
-      const kept = (cost[t] as number) * paid + (weight[t] as number) * (own[i] as number) + (count[t] as number);
+      const kept =
+        (cost[t] as number) * paid + (weight[t] as number) * (own[i] as number) + (count[t] as number);
       after[i * size + t] = kept + (toGo[i * size + t] as number);
     }
   }

@@ -4,8 +4,9 @@ import type { Instance, Point } from './instance.ts';
 import type { Ladder } from './ladder.ts';
 import { compareIds } from './order.ts';
 import { evaluate } from './penalty.ts';
-import { atMost, NO_LIMIT, notBettered } from './region.ts';
+import { atMost, NO_LIMIT, notBettered, type Region } from './region.ts';
 import { search } from './search.ts';
+import { hullSlopes } from './weights.ts';
 
 /** Ids of a bag found. Ranks rise with the ids, so that these are in code-unit order. */
 const pointOf = (ladder: Ladder, found: Found): Point => ({
@@ -21,43 +22,38 @@ const pointOf = (ladder: Ladder, found: Found): Point => ({
  * Empty when there is no legal bag.
  */
 export const frontierOf = (ladder: Ladder, watch: Watch): Point[] =>
-  search(ladder, notBettered, watch).map((found) => pointOf(ladder, found));
+  search(ladder, { accept: notBettered, slopes: null }, watch).map((found) => pointOf(ladder, found));
+
+/** A slope at which any penalty outweighs money, in minor units for each tenth of a yard. */
+const STEEP = 2 ** 20;
 
 /** The clean bag of least cost, with its ties as in `frontierOf`; null when no bag is clean. */
 export const cheapestCleanOf = (ladder: Ladder, watch: Watch): Point | null => {
-  const found = search(
-    ladder,
-    (points) => atMost(points.find((p) => p.penalty === 0)?.cost ?? NO_LIMIT, 0),
-    watch,
-  );
-  const clean = found.find((p) => p.penalty === 0);
+  const cleanOf = (found: readonly Found[]): Found | undefined => found.find((p) => p.penalty === 0);
+  const accept = (found: readonly Found[]): Region => atMost(cleanOf(found)?.cost ?? NO_LIMIT, 0);
+  const clean = cleanOf(search(ladder, { accept, slopes: [STEEP] }, watch));
   return clean === undefined ? null : pointOf(ladder, clean);
 };
 
 /**
  * Least cost of a bag with at most this penalty; null: no such bag.
  * @param known a cost that is reached, if one is known
+ * @param curve of a question like this one: its slopes are where this answer is looked for
  */
 export const leastCostOf = (
   ladder: Ladder,
   penalty: number,
   known: number | null,
+  curve: readonly Point[],
   watch: Watch,
 ): number | null => {
-  const best = (points: readonly Found[]): number | null => {
-    const cost = points.find((p) => p.penalty <= penalty)?.cost ?? null;
+  const best = (found: readonly Found[]): number | null => {
+    const cost = found.find((p) => p.penalty <= penalty)?.cost ?? null;
     return cost === null || (known !== null && known < cost) ? known : cost;
   };
-  const found = search(
-    ladder,
-    (points) => {
-      const cost = best(points);
-      // Ties do not matter here: only less cost is looked for.
-      return atMost(cost === null ? NO_LIMIT : cost - 1, penalty);
-    },
-    watch,
-  );
-  return best(found);
+  // Ties do not matter here: only less cost is looked for.
+  const accept = (found: readonly Found[]): Region => atMost((best(found) ?? NO_LIMIT + 1) - 1, penalty);
+  return best(search(ladder, { accept, slopes: hullSlopes(curve) }, watch));
 };
 
 /** The last point within the budget: least penalty, then cost; null when there is none. */

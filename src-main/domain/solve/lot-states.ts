@@ -42,7 +42,8 @@ export class LotStates {
     this.#owned = [...lots.keys()].filter((l) => lots[l]?.candidate === false);
     this.endings = new Int32Array(lotAt.length + 1);
     for (const l of this.#owned) {
-      for (let i = this.#lot(l).last + 1; i <= lotAt.length; i++) this.endings[i] = (this.endings[i] as number) + 1;
+      for (let i = this.#lot(l).last + 1; i <= lotAt.length; i++)
+        this.endings[i] = (this.endings[i] as number) + 1;
     }
   }
 

@@ -7,11 +7,7 @@ import type { Scenario } from './scenario.ts';
  * Pairs that bare sums do not rule out: all owned clubs left out but for the two, whose own and pair
  * penalties stand alone. Much weaker than bounds, and much quicker than making the arcs.
  */
-export const plausible = (
-  ladder: Ladder,
-  scenario: Scenario,
-  region: Region,
-): Screen => {
+export const plausible = (ladder: Ladder, scenario: Scenario, region: Region): Screen => {
   const { clubs, own } = ladder;
   const { leastSkipCost, leastPrice, starts, lotAt, lotPrice } = scenario;
   let base = starts.reduce((least, s) => Math.min(least, s.leastCost), Infinity);

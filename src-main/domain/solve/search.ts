@@ -12,23 +12,30 @@ import { Prune } from './prune.ts';
 import type { Region } from './region.ts';
 import { type Decisions, type Scenario, scenarioOf, undecided } from './scenario.ts';
 import { TUNING, type Tuning } from './tuning.ts';
-import { firstWeights, pureWeights, weightsFor } from './weights.ts';
+import { firstWeights, hullSlopes, pureWeights, weightsFor } from './weights.ts';
+
+/** What a search asks for. */
+export type Question = {
+  /** The region that can still better what is found; it must hold all that is asked for. */
+  accept: (found: readonly Found[]) => Region;
+  /** Slopes of cost by penalty to weigh with; null: those of the curve as it is found. */
+  slopes: readonly number[] | null;
+};
 
 /**
  * Every nondominated (cost, penalty) of the region by rising cost, each the first of its ties.
  * Owned clubs come first, then more and more of the candidates that are bought singly, then the lots: what
  * each stage finds shrinks the region, so that most candidates are ruled out by bounds alone.
- * @param accept the region that can still better what is found, which must hold all that is asked for
  */
 export const search = (
   ladder: Ladder,
-  accept: (found: readonly Found[]) => Region,
+  question: Question,
   watch: Watch,
   tuning: Tuning = TUNING,
 ): Found[] => {
   const quest: Quest = {
     ladder,
-    accept,
+    ...question,
     weights: pureWeights(),
     found: [],
     tunedFor: [],
@@ -53,11 +60,20 @@ const noLots = (ladder: Ladder): Decisions => {
   };
 };
 
-/** New weights for what was found, unless they were made for the same curve. */
-const retune = (quest: Quest, scenario: Scenario, arcs: Arcs): void => {
-  if (quest.found.length > 0 && sameCurve(quest.found, quest.tunedFor)) return;
-  quest.weights = weightsFor(quest.found, quest.ladder, scenario, arcs);
-  quest.tunedFor = quest.found;
+/** Where weights are tuned: the arcs that some bags may use, under decisions about lots. */
+type Ground = { scenario: Scenario; arcs: Arcs };
+
+/**
+ * New weights for what was found, unless they were made for the same curve. A curve's are tuned on the part of
+ * the arcs that it was found on, which is quick; for one answer all arcs are few, and tell more.
+ */
+const retune = (quest: Quest, part: Ground, whole: Ground): void => {
+  const { found, slopes, ladder } = quest;
+  if (slopes === null && found.length > 0) {
+    if (sameCurve(found, quest.tunedFor)) return;
+    quest.weights = weightsFor(hullSlopes(found), ladder, part.scenario, part.arcs);
+    quest.tunedFor = found;
+  } else quest.weights = weightsFor(slopes ?? [], ladder, whole.scenario, whole.arcs);
 };
 
 const sameCurve = (a: readonly Found[], b: readonly Found[]): boolean =>
@@ -78,18 +94,18 @@ const searchSingles = (quest: Quest): void => {
 
   let arcs = tabulateArcs(ladder, singles, plausible(ladder, scenario, quest.accept(quest.found)));
   const first = boundsOf(ladder, scenario, arcs, firstWeights());
-  retune(quest, scenario, part);
+  retune(quest, { scenario, arcs: part }, { scenario, arcs });
   part = barArcs(arcs, pickCore(ladder, first, quest.tuning.firstPart));
   explore(quest, part, decisions);
 
-  retune(quest, scenario, part);
+  retune(quest, { scenario, arcs: part }, { scenario, arcs });
   const bounds = boundsOf(ladder, scenario, arcs, quest.weights);
   const prune = new Prune(ladder, quest.accept(quest.found), quest.weights);
   arcs = fixArcs(ladder, scenario, arcs, bounds, prune);
   if (arcs.to.length > quest.tuning.manyForSecond) {
     part = barArcs(arcs, pickCore(ladder, bounds, quest.tuning.secondPart));
     explore(quest, part, decisions);
-    retune(quest, scenario, part);
+    retune(quest, { scenario, arcs: part }, { scenario, arcs });
   }
   explore(quest, arcs, decisions);
 };
@@ -113,8 +129,8 @@ const searchLots = (quest: Quest): void => {
   }
   for (const some of [served, served.map(() => 1)]) {
     const arcs = tabulateArcs(ladder, some, plausible(ladder, scenario, quest.accept(quest.found)));
-    const part = barArcs(arcs, singles.allowed);
-    retune(quest, singles, some === served ? part : barArcs(part, served));
+    const part = barArcs(barArcs(arcs, singles.allowed), served);
+    retune(quest, { scenario: singles, arcs: part }, { scenario, arcs });
     explore(quest, arcs, decisions);
   }
 };

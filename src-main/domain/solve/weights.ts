@@ -54,17 +54,17 @@ export const coarse = (weights: Weights): Weights => {
 const MOST_SLOPES = 5;
 
 /**
- * Weights whose bounds touch the lower hull of what was found: one row for each slope of the hull, thinned
- * out, and one for penalty alone, each with the weight of count that makes its bound large.
+ * One row for each slope, thinned out, and one for penalty alone, each with the weight of count that makes
+ * its bound large. The slopes of a curve's hull give the bounds that touch it.
+ * @param given rising; empty: not known yet
  */
 export const weightsFor = (
-  found: readonly Reached[],
+  given: readonly number[],
   ladder: Ladder,
   scenario: Scenario,
   arcs: Arcs,
 ): Weights => {
-  const all = hullSlopes(found);
-  const slopes = all.length > 0 ? all : FIRST_SLOPES;
+  const slopes = given.length > 0 ? given : FIRST_SLOPES;
   const step = Math.max(1, (slopes.length - 1) / (MOST_SLOPES - 1));
   const rows: Row[] = [];
   for (let i = 0; Math.round(i) < slopes.length; i += step) {
@@ -76,7 +76,7 @@ export const weightsFor = (
 };
 
 /** Cost per unit of penalty along the lower hull, rising. */
-const hullSlopes = (found: readonly Reached[]): number[] => {
+export const hullSlopes = (found: readonly Reached[]): number[] => {
   const hull: Reached[] = [];
   const slope = (a: Reached, b: Reached): number => (b.cost - a.cost) / (a.penalty - b.penalty);
   for (const point of found) {
@@ -106,7 +106,7 @@ const tune = (ladder: Ladder, scenario: Scenario, arcs: Arcs, row: Row): Row => 
     });
     return top;
   };
-  const unit = 4 * row.penalty;
+  const unit = row.cost > 0 ? Math.max(1, ladder.largest.money / ladder.clubs.length / 8) : 4 * row.penalty;
   let counts = [0, unit, 4 * unit, 16 * unit];
   let top = best(counts);
   for (let round = 0; round < ROUNDS; round++) {

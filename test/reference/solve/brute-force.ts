@@ -24,7 +24,8 @@ export const every = (instance: Instance): Answers => {
   const all = order(instance);
   const n = all.length;
   if (n > 24) throw new Error(`${n} items are too many to try every bag`);
-  const bits = (test: (x: Item) => boolean): number => all.reduce((m, x, i) => (test(x) ? m | (1 << i) : m), 0);
+  const bits = (test: (x: Item) => boolean): number =>
+    all.reduce((m, x, i) => (test(x) ? m | (1 << i) : m), 0);
   const putter = bits((x) => x.kind === 'putter');
   const owned = bits((x) => x.origin === 'owned');
   const locked = bits((x) => x.locked);
@@ -112,7 +113,11 @@ export const every = (instance: Instance): Answers => {
     return { mask, cost, penalty, changes, purchases };
   };
 
-  const idsOf = (bag: Bag): string[] => all.filter((_, i) => (bag.mask >> i) & 1).map((x) => x.id).sort();
+  const idsOf = (bag: Bag): string[] =>
+    all
+      .filter((_, i) => (bag.mask >> i) & 1)
+      .map((x) => x.id)
+      .sort();
   const compareIds = (a: Bag, b: Bag): number => {
     const x = idsOf(a);
     const y = idsOf(b);
@@ -165,14 +170,22 @@ export const expected = (instance: Instance, answers = every(instance)): Expecte
       : { cost: bag.cost, penalty: bag.penalty, changes: bag.changes, items: idsOf(bag) };
   const first = (bags: Bag[], by: (a: Bag, b: Bag) => number): Bag | undefined =>
     bags.length === 0 ? undefined : bags.reduce((a, b) => (by(b, a) < 0 ? b : a));
-  const mine = instance.items.filter((x) => x.origin === 'owned').map((x) => x.id).sort();
+  const mine = instance.items
+    .filter((x) => x.origin === 'owned')
+    .map((x) => x.id)
+    .sort();
   const today = legal.find((bag) => bag.changes === 0);
   const budget = instance.budget;
   const within = (bags: Bag[]): Bag[] => bags.filter((bag) => budget === null || bag.cost <= budget);
   const plan = headline(frontier, today?.penalty ?? frontier[0]?.penalty ?? 0, budget);
   return {
     today: today === undefined ? null : { ...(point(today) as object), items: mine },
-    cheapestClean: point(first(legal.filter((bag) => bag.penalty === 0), compare)),
+    cheapestClean: point(
+      first(
+        legal.filter((bag) => bag.penalty === 0),
+        compare,
+      ),
+    ),
     bestWithinBudget: point(first(within(legal), (a, b) => a.penalty - b.penalty || compare(a, b))),
     headline: point(plan),
     frontier: frontier.map((bag) => point(bag)),
@@ -189,11 +202,17 @@ const headline = (frontier: Bag[], before: number, budget: number | null): Bag |
   // (before - P) / scale - max(0, cost) / (2 budget), as numerator over one denominator.
   const value = (bag: Bag): number =>
     budget === 0 ? before - bag.penalty : 2 * budget * (before - bag.penalty) - scale * Math.max(0, bag.cost);
-  return within.reduce<Bag | undefined>((a, b) => (a === undefined || value(b) > value(a) ? b : a), undefined);
+  return within.reduce<Bag | undefined>(
+    (a, b) => (a === undefined || value(b) > value(a) ? b : a),
+    undefined,
+  );
 };
 
 /** What the plan buys: ids of items bought singly and of lots, with price and members. */
-export const boughtIn = (instance: Instance, ids: string[]): { id: string; price: number; members: string[] }[] => [
+export const boughtIn = (
+  instance: Instance,
+  ids: string[],
+): { id: string; price: number; members: string[] }[] => [
   ...instance.items
     .filter((x) => x.origin === 'candidate' && x.lot === null && ids.includes(x.id))
     .map((x) => ({ id: x.id, price: x.price, members: [x.id] })),

@@ -38,14 +38,30 @@ export const dice = (seed: number): Dice => {
 };
 
 // Ids that trip up objects used as maps, and that sort otherwise by code unit than by code point or locale.
-const ODD_IDS = ['__proto__', 'constructor', 'toString', 'é', 'Z', 'a', 'a0', 'a:', '\u{1F3CC}', '\uFFFD', 'own:a', ' '];
+const ODD_IDS = [
+  '__proto__',
+  'constructor',
+  'toString',
+  'é',
+  'Z',
+  'a',
+  'a0',
+  'a:',
+  '\u{1F3CC}',
+  '\uFFFD',
+  'own:a',
+  ' ',
+];
 
 const KINDS = ['driver', 'driver', 'fairway', 'iron', 'wedge', 'toString'];
 
 const ids = (d: Dice): ((prefix: string) => string) => {
   const odd = d.shuffle(ODD_IDS);
   let next = 0;
-  return (prefix) => (d.chance(0.25) ? (odd.pop() ?? `x${next++}`) : `${prefix}${String.fromCharCode(97 + d.whole(0, 20))}${next++}`);
+  return (prefix) =>
+    d.chance(0.25)
+      ? (odd.pop() ?? `x${next++}`)
+      : `${prefix}${String.fromCharCode(97 + d.whole(0, 20))}${next++}`;
 };
 
 /**
@@ -56,7 +72,7 @@ export const smallInstance = (seed: number, size: number): Instance => {
   const d = dice(seed);
   const id = ids(d);
   // Large figures bring the headline's rules for a penalty of 100 and more into play.
-  const scale = d.pick([1, 1, 10]);
+  const scale = d.pick([1, 10, 25]);
   const carry = (): number => (d.chance(0.25) ? d.pick([8, 12, 16]) : d.whole(0, 30));
   const items: Item[] = [];
   const lots: Lot[] = [];
@@ -67,8 +83,10 @@ export const smallInstance = (seed: number, size: number): Instance => {
   };
   const ownedLots = d.pick([0, 0, 1, 1, 2]);
   const boughtLots = d.pick([0, 0, 1, 1, 2, 3]);
-  for (let i = 0; i < ownedLots; i++) lots.push({ id: id('L'), origin: 'owned', price: d.whole(0, 3), resale: d.whole(0, 9) });
-  for (let i = 0; i < boughtLots; i++) lots.push({ id: id('L'), origin: 'candidate', price: d.whole(0, 9), resale: d.whole(0, 2) });
+  for (let i = 0; i < ownedLots; i++)
+    lots.push({ id: id('L'), origin: 'owned', price: d.whole(0, 3), resale: d.whole(0, 9) });
+  for (let i = 0; i < boughtLots; i++)
+    lots.push({ id: id('L'), origin: 'candidate', price: d.whole(0, 9), resale: d.whole(0, 2) });
 
   const add = (origin: Origin, kind: string): void => {
     const of = lot(origin);
@@ -82,17 +100,30 @@ export const smallInstance = (seed: number, size: number): Instance => {
       misfit: d.pick([0, 0, 0, 1, 2, 5]) * scale,
       locked: false,
       lot: of,
-      price: free ? 0 : d.pick([0, 1, 2, 2, 3, 5, 8]),
+      price: free ? 0 : d.pick([0, 1, 2, 2, 3, 5, 8, 11]),
       resale: d.pick([0, 0, 0, 1, 2, 4]),
     });
   };
-  const putters = d.pick([[], [], ['owned'], ['owned'], ['owned', 'owned'], ['candidate'], ['owned', 'candidate'], ['candidate', 'candidate'], ['owned', 'owned', 'candidate']] as Origin[][]);
+  const bare = d.chance(0.1);
+  const putters: Origin[] = bare
+    ? d.pick([[], ['candidate']])
+    : d.pick([
+        [],
+        [],
+        ['owned'],
+        ['owned'],
+        ['owned', 'owned'],
+        ['candidate'],
+        ['owned', 'candidate'],
+        ['candidate', 'candidate'],
+        ['owned', 'owned', 'candidate'],
+      ]);
   for (const origin of putters) add(origin, 'putter');
-  const owned = d.chance(0.06) ? 0 : d.whole(1, Math.max(1, size - 3));
+  const owned = bare || d.chance(0.03) ? 0 : d.whole(1, Math.max(1, size - 3));
   for (let i = 0; i < owned; i++) add('owned', d.pick(KINDS));
   while (items.length < size) add('candidate', d.pick(KINDS));
 
-  const limit = d.pick([14, d.whole(1, 4), d.whole(3, 8), d.whole(3, 8)]);
+  const limit = d.pick([14, d.whole(0, 3), d.whole(3, 8), d.whole(3, 8)]);
   const lockRate = d.pick([0, 0, 0.15, 0.4]);
   let locked = 0;
   let putterLocked = false;
@@ -121,6 +152,14 @@ export const smallInstance = (seed: number, size: number): Instance => {
     crowdWeight: d.pick([0, 1, 1, 2]) * scale,
   });
   const bands = d.pick([[], [band(0)], [band(0), band(12)], [band(0), band(8), band(16)]]);
+  // With nothing owned something must be bought, so that a small budget can be too small for any bag.
+  if (bare)
+    for (const x of [...lots, ...items])
+      if (x.origin === 'candidate' && !('lot' in x && x.lot !== null)) x.price += 2;
+  const budget = bare
+    ? d.pick([null, 0, 1, 1, 12])
+    : d.pick([null, null, 0, d.whole(0, 3), d.whole(0, 12), 40]);
+  if (d.chance(0.08)) return dropOrBuy(d, id, size, budget);
   return {
     limit,
     items: d.shuffle(items),
@@ -132,8 +171,46 @@ export const smallInstance = (seed: number, size: number): Instance => {
     excused,
     leastTier: d.chance(0.6) ? { iron: d.whole(1, 3), driver: d.whole(1, 3), toString: 2 } : {},
     tierWeight: d.pick([0, 1, 3]) * scale,
-    budget: d.pick([null, null, 0, d.whole(0, 3), d.whole(0, 12), 40]),
+    budget,
     basis: d.pick(['net', 'net', 'cash']),
+  };
+};
+
+/** A hole that is mended as well by dropping a club as by buying one for nothing: purchases decide. */
+const dropOrBuy = (
+  d: Dice,
+  id: (prefix: string) => string,
+  size: number,
+  budget: number | null,
+): Instance => {
+  const none = { kind: 'iron', tier: null, misfit: 0, locked: false, lot: null, price: 0, resale: 0 };
+  const far = d.whole(12, 30);
+  const extra = Array.from({ length: d.whole(0, size - 3) }, () => ({
+    ...none,
+    id: id('c'),
+    origin: 'candidate' as const,
+    carryDy: d.whole(0, 30),
+    price: d.whole(1, 4),
+  }));
+  const between = { ...none, id: id('c'), origin: 'candidate' as const, carryDy: far >> 1 };
+  return {
+    limit: 14,
+    items: d.shuffle<Item>([
+      { ...none, id: id('o'), origin: 'owned', carryDy: far },
+      { ...none, id: id('o'), origin: 'owned', carryDy: 0 },
+      between,
+      ...extra,
+    ]),
+    lots: [],
+    bands: [{ fromDy: 0, wideDy: (far + 1) >> 1, crowdedDy: 0, wideWeight: d.pick([1, 30]), crowdWeight: 0 }],
+    firstPair: null,
+    top: { atLeastDy: 0, weight: 0 },
+    bottom: { atMostDy: 0, weight: 0 },
+    excused: [],
+    leastTier: {},
+    tierWeight: 0,
+    budget,
+    basis: d.pick(['net', 'cash']),
   };
 };
 

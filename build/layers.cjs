@@ -28,8 +28,10 @@ const MAY_IMPORT = {
     'npm:fuse.js',
     'npm:tinypool',
   ],
+  'build/find-chromium': ['node'],
   'src-main/cli': [
     'src-main/cli',
+    'build/find-chromium',
     'src-main/worker',
     'src-main/service',
     'src-main/contract',

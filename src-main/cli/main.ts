@@ -1,11 +1,12 @@
 import { catalogueCommand } from './commands/catalogue.ts';
 import { flightCommand } from './commands/flight.ts';
+import { handoverCommand } from './commands/handover.ts';
 import { planCommand } from './commands/plan.ts';
 import { solveCommand } from './commands/solve.ts';
 import { EXIT } from './exit.ts';
 import { runCommand } from './run.ts';
 
-const COMMANDS = [planCommand, solveCommand, catalogueCommand, flightCommand];
+const COMMANDS = [planCommand, solveCommand, catalogueCommand, flightCommand, handoverCommand];
 
 function overview(): string {
   const width = Math.max(...COMMANDS.map((command) => command.name.length));

@@ -38,7 +38,10 @@ export type Finding = {
   evidence: Evidence[];
 };
 
-/** Something to measure or look up; worth 0..1: how likely the answer changes what to do. */
+/**
+ * Something to measure or look up. Worth: how often the best plan would change times the money at stake, in the
+ * reader's currency; below 1 a rank for what no re-planning can weigh.
+ */
 export type Question = { ask: string; about: string[]; worth: number };
 
 /** A finding that money would answer. */

@@ -1,8 +1,9 @@
-import { buildInstance, TIER_WEIGHT, type Built } from '../solve/build/instance.ts';
+import { buildInstance, TIER_WEIGHT, WIDE_WEIGHT, type Built } from '../solve/build/instance.ts';
 import { excusedPairs } from './excused.ts';
 import type { Finding } from './finding.ts';
 import { misfitsOf } from './misfits.ts';
 import { needWeights } from './need-weights.ts';
+import { rewardsLeavingOut } from './perverse.ts';
 import { isImproving } from './rules/improving.ts';
 import { findAll } from './rules/table.ts';
 import { viewBag, type BagView, type ViewInput } from './view.ts';
@@ -13,7 +14,7 @@ export type Prepared = { view: BagView; found: Finding[]; built: Built };
 export function prepare(input: ViewInput): Prepared {
   const view = viewBag(input);
   const { bag, catalogue } = input;
-  const built = buildInstance({
+  const question = {
     bag,
     model: view.model,
     ladder: view.ladder,
@@ -21,9 +22,12 @@ export function prepare(input: ViewInput): Prepared {
     limits: view.limits,
     excused: excusedPairs(view),
     ...misfitsOf(view),
-    wideWeights: needWeights(view.need, view.ladder),
     // What only adds forgiveness waits while the handicap falls.
     tierWeight: isImproving(bag.player) ? 0 : TIER_WEIGHT,
-  });
+  };
+  const weighed = buildInstance({ ...question, wideWeights: needWeights(view.need, view.ladder) });
+  const built = rewardsLeavingOut(weighed.instance, WIDE_WEIGHT)
+    ? buildInstance({ ...question, wideWeights: [{ fromYd: 0, weight: WIDE_WEIGHT }] })
+    : weighed;
   return { view, found: findAll(view), built };
 }

@@ -149,7 +149,7 @@ export const english: Words = {
   forgivenessWaits: ({ clubs, target }) =>
     `${clubs} forgive little for today, but would do at handicap ${target}. That is near enough to wait.`,
   whyThisClub: ({ club, need }) =>
-    `${club} is asked for about ${need} times a round on this course. What is it for? Low priority, unless you know.`,
+    `${club} is asked for ${need === '0.0' ? 'hardly ever' : `about ${need} times a round`} on this course. What is it for? Low priority, unless you know.`,
   hardFromTheDeck: ({ club }) =>
     `${club} has little loft for shots off the ground at this speed. A higher-lofted wood or a hybrid usually carries as far.`,
   firmGround: ({ longer, shorter, gap }) =>

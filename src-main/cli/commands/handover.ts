@@ -1,0 +1,117 @@
+import { findChromium } from '../../../build/find-chromium.mjs';
+import type { BagFile } from '../../contract/bag-file.ts';
+import { toMinor } from '../../contract/money.ts';
+import { MAX_BAG_BYTES, readBagFile } from '../../contract/read-bag.ts';
+import { csv } from '../../domain/report/csv.ts';
+import { handOver } from '../../domain/report/document.ts';
+import { html, type Paper } from '../../domain/report/html.ts';
+import { markdown } from '../../domain/report/markdown.ts';
+import type { HandOver } from '../../domain/report/model.ts';
+import { readCatalogue } from '../../service/catalogue.ts';
+import { openPrinter, PrintError } from '../../service/handover/printer.ts';
+import { SaveError, saveWhole } from '../../service/handover/save.ts';
+import { answerBag } from '../../worker/answer.ts';
+import { dayOf, readFlags, type Command } from '../args.ts';
+import { EXIT, UsageError } from '../exit.ts';
+import { readInput, userPath } from '../files.ts';
+import { withStore } from '../store.ts';
+
+const FORMATS = ['pdf', 'md', 'csv', 'json', 'html'] as const;
+type Format = (typeof FORMATS)[number];
+const PAPERS: readonly Paper[] = ['a4', 'letter'];
+/** The locale that a language is written in. */
+const LOCALES: Readonly<Record<string, string>> = { en: 'en-GB', de: 'de-DE' };
+
+export const handoverCommand: Command = {
+  name: 'handover',
+  summary: 'a bag file in; the document to hand over out',
+  usage: `
+npm run --silent handover -- --bag FILE --format pdf|md|csv|json|html --out F
+
+FILE (or - for standard input) is a bag file; see README.md, "Files".
+
+  --bag FILE          the bag
+  --format FORMAT     pdf (needs Chromium), md, csv, json (the plan file) or html (the print page)
+  --out F             write to F; only pdf must have it, the others go to standard output without
+  --paper a4|letter   the paper of pdf and html (default: a4)
+  --lang en|de        the language of headings and figures (default: en)
+  --budget N          spend at most N, in the bag's currency (instead of the file's budget)
+  --today YYYY-MM-DD  the day that retest dates count from (default: today)
+  --data DIR          another data folder (your own archetypes are kept there)
+
+Exit code 0 when the document is made, 1 where pdf has no Chromium, 2 for wrong input or use.`,
+
+  async run(words) {
+    const { values } = readFlags(words, {
+      bag: { type: 'string' },
+      format: { type: 'string' },
+      out: { type: 'string' },
+      paper: { type: 'string' },
+      lang: { type: 'string' },
+      budget: { type: 'string' },
+      today: { type: 'string' },
+      data: { type: 'string' },
+    });
+    if (values.bag === undefined) throw new UsageError('give --bag FILE');
+    const format = oneOf('--format', values.format, FORMATS);
+    const paper = oneOf('--paper', values.paper ?? 'a4', PAPERS);
+    const locale = LOCALES[oneOf('--lang', values.lang ?? 'en', Object.keys(LOCALES))] ?? 'en-GB';
+    if (format === 'pdf' && values.out === undefined) throw new UsageError('give --out F for a pdf');
+    const today = dayOf(values.today);
+    const file = withBudget(readBagFile(readInput(values.bag, 'bag file', MAX_BAG_BYTES)), values.budget);
+    try {
+      // Chromium starts while the answer is reckoned.
+      const printer = format === 'pdf' ? openPrinter({ chromium: findChromium() }) : null;
+      try {
+        const catalogue = withStore(values.data, readCatalogue);
+        const { advice, plan } = answerBag(file, catalogue, { today, withInstance: false, locale });
+        const document = handOver(advice, { today, locale, currency: file.units.currency });
+        const page = () => html(document, { paper });
+        const content = printer ? await printer.print(page()) : textOf(format, document, plan, page);
+        if (values.out === undefined) process.stdout.write(content);
+        else saveWhole(userPath(values.out), content);
+      } finally {
+        await printer?.close();
+      }
+      return EXIT.ok;
+    } catch (error) {
+      if (error instanceof SaveError) throw new UsageError(error.message);
+      if (!(error instanceof PrintError)) throw error;
+      process.stderr.write(`loftledger handover: ${error.message}\nmd, csv, json and html need none.\n`);
+      return EXIT.no;
+    }
+  },
+};
+
+function textOf(format: Format, document: HandOver, plan: object, page: () => string): string {
+  switch (format) {
+    case 'json':
+      return `${JSON.stringify(plan)}\n`;
+    case 'md':
+      return markdown(document);
+    case 'csv':
+      return csv(document);
+    default:
+      return page();
+  }
+}
+
+function oneOf<T extends string>(flag: string, value: string | undefined, allowed: readonly T[]): T {
+  const found = allowed.find((one) => one === value);
+  if (found === undefined) {
+    const given = value === undefined ? 'is missing' : `${value} is not offered`;
+    throw new UsageError(`${flag} ${given}. Give one of: ${allowed.join(', ')}.`);
+  }
+  return found;
+}
+
+function withBudget(file: BagFile, text: string | undefined): BagFile {
+  if (text === undefined) return file;
+  const amount = /^\d+(?:\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
+  if (!(amount <= 10_000_000) || toMinor(amount, file.units.currency) === null) {
+    throw new UsageError(
+      `--budget ${text} is no amount in ${file.units.currency}. Give a number such as 150, without sign or currency.`,
+    );
+  }
+  return { ...file, budget: { ...file.budget, amount } };
+}

@@ -1,0 +1,141 @@
+import type { Source } from '../../bag/types.ts';
+import { monthsLater } from '../../advice/rules/nothing-needed.ts';
+import { given, type Context } from '../context.ts';
+import type { Fact, Section } from '../model.ts';
+
+const RETEST_MONTHS = 6; // common practice, no source; the finding `nothing-needed` says the same month
+const SOURCES: readonly Source[] = ['measured', 'stated', 'interpolated', 'modelled'];
+
+export function retestSection({ advice, words, figures, today }: Context): Section {
+  const month = figures.month(monthsLater(today, RETEST_MONTHS));
+  const bought = advice.swaps.some(({ action }) => action === 'buy');
+  return {
+    id: 'retest',
+    title: words.sections.retest,
+    blocks: [
+      {
+        kind: 'paragraph',
+        text:
+          advice.status === 'stopped'
+            ? words.retest.afterPain()
+            : [words.retest.on({ month }), ...(bought ? [words.retest.bought()] : [])].join(' '),
+      },
+    ],
+  };
+}
+
+/** What the answer rests on, with where it comes from. */
+export function sourcesSection(context: Context): Section {
+  const { words } = context;
+  return {
+    id: 'sources',
+    title: words.sections.sources,
+    blocks: [
+      { kind: 'facts', facts: [...playerFacts(context), ...limitFacts(context), ...priceFacts(context)] },
+    ],
+  };
+}
+
+function playerFacts({ advice, words, figures }: Context): Fact[] {
+  const { view, afterLadder } = advice;
+  const { reader, model } = view;
+  const { handicap, targetHandicap } = view.bag.player;
+  const target =
+    targetHandicap === undefined
+      ? ''
+      : `, ${words.assumptions.target({ handicap: figures.plain(targetHandicap) })}`;
+  const counts = SOURCES.flatMap((source) => {
+    const count = afterLadder.filter((rung) => rung.source === source).length;
+    return count > 0 ? [`${String(count)} ${words.sources[source]}`] : [];
+  });
+  return [
+    { label: words.assumptions.handicap, text: `${figures.plain(handicap)}${target}` },
+    {
+      label: words.assumptions.speed,
+      text:
+        model.driverSpeedMph === null
+          ? words.assumptions.unknown
+          : `${reader.speedText(model.driverSpeedMph)} (${view.words.speedSource(model.speedFrom)})`,
+    },
+    ...(counts.length > 0
+      ? [
+          {
+            label: words.assumptions.carries,
+            text: words.assumptions.carriesText({ counts: counts.join(', ') }),
+          },
+        ]
+      : []),
+    {
+      label: words.assumptions.air,
+      text: words.assumptions.airText({
+        temperature: `${figures.plain(model.air.temperatureC)}\u00a0°C`,
+        altitude: `${figures.plain(model.air.altitudeM)}\u00a0m`,
+      }),
+    },
+  ];
+}
+
+function limitFacts({ advice, words }: Context): Fact[] {
+  const { reader, limits, least } = advice.view;
+  return [
+    {
+      label: words.assumptions.limits,
+      text: `${words.assumptions.limitsText({
+        crowded: reader.distanceText(limits.crowdedYd),
+        wide: reader.distanceText(limits.wideYd),
+        wideLong: reader.distanceText(limits.wideLongYd),
+        first: reader.distanceText(limits.firstPairYd),
+      })} (${words.assumptions.practice})`,
+    },
+    {
+      label: words.assumptions.tiers,
+      text: `${words.assumptions.tiersText({ irons: least.iron, woods: least.driver })} (${words.assumptions.practice})`,
+    },
+  ];
+}
+
+function priceFacts({ advice, words, figures }: Context): Fact[] {
+  const { view, status } = advice;
+  const { prices, costs } = view.bag;
+  if (prices.length === 0 || status === 'stopped') return [];
+  const dates = prices.flatMap(({ seen }) => (seen === undefined ? [] : [seen])).sort();
+  const [oldest] = dates;
+  return [
+    {
+      label: words.assumptions.prices,
+      text: words.assumptions.pricesText({
+        count: prices.length,
+        oldest: oldest === undefined ? null : figures.day(oldest),
+        undated: prices.length - dates.length,
+      }),
+    },
+    {
+      label: words.assumptions.costs,
+      text: words.assumptions.costsText({
+        delivery: view.reader.moneyText(costs.deliveryMinor),
+        regrip: view.reader.moneyText(costs.regripMinor),
+        percent: `${figures.plain(costs.sellFeePercent)}\u00a0%`,
+        postage: view.reader.moneyText(costs.sellPostageMinor),
+      }),
+    },
+  ];
+}
+
+export function cautionsSection(context: Context): Section {
+  return {
+    id: 'cautions',
+    title: context.words.sections.cautions,
+    blocks: [{ kind: 'lines', lines: context.advice.cautions.map((text) => given(context, { text })) }],
+  };
+}
+
+export function signOffSection({ words }: Context): Section {
+  return {
+    id: 'sign-off',
+    title: words.sections['sign-off'],
+    blocks: [
+      { kind: 'paragraph', text: words.signOff.statement() },
+      { kind: 'blanks', labels: [words.signOff.player, words.signOff.coach, words.signOff.date] },
+    ],
+  };
+}

@@ -57,9 +57,10 @@ function packagesAreFresh() {
 
 function installPackages() {
   say('loftledger: installing packages (npm ci); this happens once.');
+  // No package needs an install script: the one native brings its binaries, and would be built from source otherwise.
   const npm = process.env.npm_execpath;
   const command = npm ? [process.execPath, [npm, 'ci']] : ['npm', ['ci']];
-  const done = spawnSync(command[0], [...command[1], '--no-audit', '--no-fund', '--loglevel=error'], {
+  const done = spawnSync(command[0], [...command[1], '--ignore-scripts', '--no-audit', '--no-fund', '--loglevel=error'], {
     cwd: root,
     stdio: ['ignore', 2, 2],
     shell: !npm && process.platform === 'win32',

@@ -3,6 +3,7 @@ import type { Rung } from '../player/ladder.ts';
 import type { Built } from '../solve/build/instance.ts';
 import { alternatives, type Alternative } from '../solve/alternatives.ts';
 import { frontier, headline as headlineOf, solve } from '../solve/index.ts';
+import { solveLimited } from '../solve/limited.ts';
 import type { Instance, Point, Solution } from '../solve/instance.ts';
 import { evaluate } from '../solve/penalty.ts';
 import { cautionsOf } from './cautions.ts';
@@ -59,7 +60,7 @@ export type Advice = {
 /** Bag and prices → ladder, findings, the cheapest mend and what to ask. Straight through, no state. */
 export function advise({ bag, catalogue, reader, words, today }: AdviseInput): Advice {
   const { view, found, built } = prepare({ bag, catalogue, reader, words, today });
-  const solved = solve(built.instance);
+  const { solution: solved, unproven } = solveLimited(built.instance);
   const owned = built.instance.items.filter((item) => item.origin === 'owned').map((item) => item.id);
   const headline = solved.headline;
   const planned = changesOf(view, built, headline?.items ?? owned);
@@ -101,7 +102,10 @@ export function advise({ bag, catalogue, reader, words, today }: AdviseInput): A
     paths,
     alternatives: stopped || headline === null ? [] : alternativesOf(built.instance, headline),
     questions: stopped ? [] : questions.map(({ ask, about, worth }) => ({ ask, about, worth })),
-    cautions: cautionsOf(view, swaps),
+    cautions: [
+      ...(unproven ? [words.cautions.unproven({ least: String(unproven.penaltyAtLeast) })] : []),
+      ...cautionsOf(view, swaps),
+    ],
   };
 }
 

@@ -217,6 +217,8 @@ export const english: Words = {
     rules: () =>
       "For competitions the governing bodies' current rules and lists, and the local committee, decide.",
     work: () => 'Leave shafts, bending, heat and solvents to a qualified club maker.',
+    unproven: ({ least }) =>
+      `This question has too many sets to prove the plan the best: it is the best found. No bag within budget leaves less than ${least} wrong.`,
     pain: () => 'Pain comes first: a medical professional, not equipment.',
   },
 };

@@ -129,5 +129,6 @@ export type Words = {
     rules(): string;
     work(): string;
     pain(): string;
+    unproven(p: { least: string }): string;
   };
 };

@@ -12,7 +12,8 @@ import type { Region } from './region.ts';
 import { run } from './run.ts';
 import { type Decisions, type Scenario, scenarioOf } from './scenario.ts';
 import type { Tuning } from './tuning.ts';
-import { coarse, hullSlopes, type Weights, weightsFor } from './weights.ts';
+import { weightsFor } from './tune.ts';
+import { coarse, hullSlopes, type Weights } from './weights.ts';
 
 /** What one search asks, and what it has found so far. */
 export type Quest = {
@@ -37,20 +38,18 @@ type Branch = { arcs: Arcs; decisions: Decisions };
  * come first, and of these the more decided: what they find rules out most of the others.
  */
 export const explore = (quest: Quest, arcs: Arcs, decisions: Decisions): void => {
+  // By the number of lots bought.
   const waiting: Branch[][] = [];
   const push = (next: Branch): void => {
-    const list = (waiting[next.decisions.paid.length] ??= []);
+    while (waiting.length <= next.decisions.paid.length) waiting.push([]);
+    const list = waiting[next.decisions.paid.length] as Branch[];
     const place = list.findIndex((other) => other.decisions.open.length > next.decisions.open.length);
     list.splice(place < 0 ? list.length : place, 0, next);
   };
   push({ arcs, decisions });
   let left = quest.tuning.mostBranches;
-  for (let bought = 0; bought < waiting.length; bought++) {
-    const list = waiting[bought] ?? [];
-    for (let next = list.shift(); next !== undefined; next = list.shift()) {
-      branch(quest, next, left-- > 0).forEach(push);
-    }
-  }
+  const take = (): Branch | undefined => waiting.find((list) => list.length > 0)?.shift();
+  for (let next = take(); next !== undefined; next = take()) branch(quest, next, left-- > 0).forEach(push);
 };
 
 /** Runs one branch, or returns the branches that it divides into. */

@@ -6,7 +6,7 @@ import { compareIds } from './order.ts';
 import { evaluate } from './penalty.ts';
 import { atMost, NO_LIMIT, notBettered, type Region } from './region.ts';
 import { search } from './search.ts';
-import { hullSlopes } from './weights.ts';
+import { slopeAt } from './weights.ts';
 
 /** Ids of a bag found. Ranks rise with the ids, so that these are in code-unit order. */
 const pointOf = (ladder: Ladder, found: Found): Point => ({
@@ -53,7 +53,7 @@ export const leastCostOf = (
   };
   // Ties do not matter here: only less cost is looked for.
   const accept = (found: readonly Found[]): Region => atMost((best(found) ?? NO_LIMIT + 1) - 1, penalty);
-  return best(search(ladder, { accept, slopes: hullSlopes(curve) }, watch));
+  return best(search(ladder, { accept, slopes: [slopeAt(curve, penalty)] }, watch));
 };
 
 /** The last point within the budget: least penalty, then cost; null when there is none. */

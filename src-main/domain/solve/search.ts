@@ -12,7 +12,8 @@ import { Prune } from './prune.ts';
 import type { Region } from './region.ts';
 import { type Decisions, type Scenario, scenarioOf, undecided } from './scenario.ts';
 import { TUNING, type Tuning } from './tuning.ts';
-import { firstWeights, hullSlopes, pureWeights, weightsFor } from './weights.ts';
+import { weightsFor } from './tune.ts';
+import { firstWeights, hullSlopes, pureWeights } from './weights.ts';
 
 /** What a search asks for. */
 export type Question = {

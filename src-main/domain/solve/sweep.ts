@@ -51,8 +51,7 @@ export class Sweep {
     for (const state of this.#states) this.#slotOf[state] = -1;
     this.#states.length = 0;
     let kept = 0;
-    for (let i = 0; i < list.length; i++) {
-      const label = list[i] as number;
+    for (const label of list) {
       const slot = this.#slot(this.#labels.state[label] as number);
       if (this.#bettered(list, kept, label, slot)) continue;
       list[kept++] = label;

@@ -110,6 +110,7 @@ const checkExcused = (refuse: Refuse, instance: Instance): void => {
       return item;
     });
     if (longer === undefined || shorter === undefined) return;
+    if (longer.kind === PUTTER || shorter.kind === PUTTER) return;
     if (longer === shorter) refuse(path, pair, 'names one item twice', 'Name two items.');
     else if (compareLadder(longer, shorter) > 0) {
       refuse(path, pair, 'is not in ladder order', 'Give the longer first; of equal carries the lesser id.');
@@ -119,7 +120,7 @@ const checkExcused = (refuse: Refuse, instance: Instance): void => {
 
 const checkLocks = (refuse: Refuse, instance: Instance): void => {
   const locked = instance.items.filter((item) => item.locked);
-  if (locked.length > instance.limit) {
+  if (instance.limit >= 0 && locked.length > instance.limit) {
     refuse(
       '$.limit',
       instance.limit,

@@ -19,13 +19,14 @@ export const walkAwayOf = (
   const priceOf = new Map([...instance.items, ...instance.lots].map(({ id, price }) => [id, price]));
   // On no prototype, so that ids such as `__proto__` are plain keys.
   const prices = Object.create(null) as Record<string, number | null>;
+  const asGood = frontier
+    .filter((point) => point.penalty <= plan.penalty)
+    .map(({ cost, items }) => ({ cost, bought: purchasesOf(instance, items) }));
   for (const id of purchasesOf(instance, plan.items)) {
     // A point of the curve that does without it gives a cost to begin with.
-    const known = frontier.find(
-      (point) => point.penalty <= plan.penalty && !purchasesOf(instance, point.items).includes(id),
-    );
+    const known = asGood.find(({ bought }) => !bought.includes(id))?.cost ?? null;
     const ladder = layOut(withoutPurchases(instance, new Set([id])));
-    const without = leastCostOf(ladder, plan.penalty, known?.cost ?? null, frontier, watch);
+    const without = leastCostOf(ladder, plan.penalty, known, frontier, watch);
     prices[id] = without === null ? null : without - (plan.cost - (priceOf.get(id) ?? 0));
   }
   return prices;

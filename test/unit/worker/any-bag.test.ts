@@ -69,7 +69,7 @@ describe('any bag', () => {
       'partly',
       'stopped',
     ]);
-  });
+  }, 300_000);
 
   it('metres and km/h give the same integers', () => {
     fc.assert(

@@ -49,7 +49,12 @@ function objectsOf(db: Db): SchemaObject[] {
     .all();
 }
 
-type Reference = { objects: ReadonlySet<string>; tables: ReadonlyMap<string, string> };
+/** `texts` holds the SQL of all that acts: views, triggers, virtual tables. Of a table only its columns matter. */
+type Reference = {
+  objects: ReadonlySet<string>;
+  tables: ReadonlyMap<string, string>;
+  texts: ReadonlyMap<string, string>;
+};
 
 // One for each list of migrations (the tests have several) and version.
 const references = new WeakMap<readonly Migration[], Map<number, Reference>>();
@@ -63,6 +68,13 @@ function describe(columns: readonly Column[]): string {
     .join(', ');
 }
 
+const keyOfObject = ({ type, name }: SchemaObject): string => `${type} ${name}`;
+
+const isVirtual = ({ sql }: SchemaObject): boolean => /^\s*create\s+virtual/i.test(sql ?? '');
+
+const acts = (object: SchemaObject): boolean =>
+  object.type === 'view' || object.type === 'trigger' || isVirtual(object);
+
 function referenceAt(migrations: readonly Migration[], version: number): Reference {
   const known = references.get(migrations) ?? new Map<number, Reference>();
   references.set(migrations, known);
@@ -72,10 +84,11 @@ function referenceAt(migrations: readonly Migration[], version: number): Referen
   try {
     for (const migration of migrations.slice(0, version)) db.exec(migration.sql);
     const objects = objectsOf(db);
-    const tables = objects.filter(({ type }) => type === 'table');
+    const tables = objects.filter((object) => object.type === 'table' && !isVirtual(object));
     const reference = {
-      objects: new Set(objects.map(({ type, name }) => `${type} ${name}`)),
+      objects: new Set(objects.map(keyOfObject)),
       tables: new Map(tables.map(({ name }) => [name, describe(columnsOf(db, name))])),
+      texts: new Map(objects.filter(acts).map((object) => [keyOfObject(object), object.sql ?? ''])),
     };
     known.set(version, reference);
     return reference;
@@ -96,18 +109,25 @@ export function schemaProblems(
 ): string[] {
   const reference = referenceAt(migrations, version);
   const found = objectsOf(db);
-  const names = new Set(found.map(({ type, name }) => `${type} ${name}`));
+  const byKey = new Map(found.map((object) => [keyOfObject(object), object]));
   const problems: string[] = [];
-  for (const wanted of reference.objects) if (!names.has(wanted)) problems.push(`${wanted} is missing`);
+  for (const wanted of reference.objects) if (!byKey.has(wanted)) problems.push(`${wanted} is missing`);
   for (const [table, wanted] of reference.tables) {
-    if (!names.has(`table ${table}`)) continue;
-    const virtual = found.some((o) => o.name === table && /^\s*create\s+virtual/i.test(o.sql ?? ''));
+    const object = byKey.get(`table ${table}`);
+    if (object === undefined) continue;
+    if (isVirtual(object)) {
+      problems.push(`table ${table} is virtual`);
+      continue;
+    }
     const actual = describe(columnsOf(db, table));
-    if (virtual) problems.push(`table ${table} is virtual`);
-    else if (actual !== wanted) problems.push(`table ${table} has the columns (${actual}), not (${wanted})`);
+    if (actual !== wanted) problems.push(`table ${table} has the columns (${actual}), not (${wanted})`);
+  }
+  for (const [key, wanted] of reference.texts) {
+    const object = byKey.get(key);
+    if (object !== undefined && object.sql !== wanted) problems.push(`${key} does not do what ours does`);
   }
   if (options.strange === true) {
-    for (const name of names) if (!reference.objects.has(name)) problems.push(`${name} is not ours`);
+    for (const name of byKey.keys()) if (!reference.objects.has(name)) problems.push(`${name} is not ours`);
   }
   return problems;
 }

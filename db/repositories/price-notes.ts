@@ -63,6 +63,61 @@ export function notesOfBag(db: Db, bagId: number): PriceNote[] {
   return all(db, sql, { bagId }).map((row) => fromRow(NOTE, row));
 }
 
+/**
+ * Of each archetype that is offered, everybody's newest notes in one currency, at most `most` each: by archetype id,
+ * then newest first, undated last. With `archetypeId` of that one alone, offered or not.
+ */
+export function newestNotes(
+  db: Db,
+  currency: string,
+  options: { most: number; archetypeId?: string },
+): PriceNote[] {
+  const { most, archetypeId = null } = options;
+  const which = archetypeId === null ? 'archetype.retired_at IS NULL' : 'archetype.id = @archetypeId';
+  const sql = `SELECT note.* FROM archetype JOIN price_note AS note ON note.id IN (
+                 SELECT id FROM price_note
+                  WHERE archetype_id = archetype.id AND currency = @currency AND bag_id IS NULL
+                  ORDER BY seen_on DESC, id DESC LIMIT @most)
+               WHERE ${which} ORDER BY note.archetype_id, note.seen_on DESC, note.id DESC`;
+  const values = { currency, most, ...(archetypeId === null ? {} : { archetypeId }) };
+  return all(db, sql, values).map((row) => fromRow(NOTE, row));
+}
+
+/** Everybody's notes on one archetype in all currencies but one, the newest first. */
+export function notesInOthers(db: Db, archetypeId: string, currency: string, most: number): PriceNote[] {
+  const sql = `SELECT * FROM price_note
+                WHERE archetype_id = @archetypeId AND bag_id IS NULL AND currency <> @currency
+                ORDER BY seen_on DESC, id DESC LIMIT @most`;
+  return all(db, sql, { archetypeId, currency, most }).map((row) => fromRow(NOTE, row));
+}
+
+export type NotesCount = { archetypeId: string; currency: string; notes: number; newestOn: string };
+
+/** How many of everybody's notes there are on each archetype in currencies other than one. */
+export function countInOthers(db: Db, currency: string): NotesCount[] {
+  // Two ranges instead of <>, so that the index passes over the currency that may have a million.
+  const part = (range: string) => `
+    SELECT archetype.id AS archetypeId, note.currency, count(*) AS notes,
+           max(ifnull(note.seen_on, substr(note.created_at, 1, 10))) AS newestOn
+      FROM archetype JOIN price_note AS note
+        ON note.archetype_id = archetype.id AND note.bag_id IS NULL AND note.currency ${range} @currency
+     GROUP BY archetype.id, note.currency`;
+  const sql = `${part('<')} UNION ALL ${part('>')} ORDER BY archetypeId, currency`;
+  return all<NotesCount>(db, sql, { currency });
+}
+
+/** Whether just this note is there already, so that a file read twice brings nothing twice. */
+export function hasNote(db: Db, note: PriceNoteFields): boolean {
+  const { archetypeId, band, seenOn = null, condition = null, place = null, remark = null } = note;
+  const sql = `SELECT 1 FROM price_note
+                WHERE archetype_id = @archetypeId AND bag_id IS @bagId AND currency = @currency
+                  AND low_minor = @lowMinor AND likely_minor = @likelyMinor AND high_minor = @highMinor
+                  AND seen_on IS @seenOn AND condition IS @condition AND place IS @place AND remark IS @remark
+                LIMIT 1`;
+  const bagId = note.bagId ?? null;
+  return get(db, sql, { ...band, archetypeId, bagId, seenOn, condition, place, remark }) !== undefined;
+}
+
 /** Everybody's notes, newest first, a page at a time. */
 export function sharedNotes(db: Db, page: { limit: number; offset?: number }): PriceNote[] {
   // Shared notes all have position 0: naming it lets the index give the order, without sorting a million.

@@ -57,6 +57,28 @@ const CHANGES: [string, (db: Db) => void, code: string, message: RegExp][] = [
     'foreign-file',
     /trigger t is not ours/,
   ],
+  [
+    'a trigger of ours that does something else',
+    (db) =>
+      db.exec(`DROP TRIGGER price_note_index_insert;
+        CREATE TRIGGER price_note_index_insert AFTER INSERT ON price_note BEGIN DELETE FROM bag; END`),
+    'foreign-file',
+    /trigger price_note_index_insert does not do what ours does/,
+  ],
+  [
+    'an index of words that is made of another table',
+    (db) =>
+      db.exec(`DROP TABLE price_note_index;
+        CREATE VIRTUAL TABLE price_note_index USING fts5 (said, content = 'player', tokenize = 'trigram', detail = none)`),
+    'foreign-file',
+    /table price_note_index does not do what ours does/,
+  ],
+  [
+    'an index of words that is torn',
+    (db) => db.exec(`UPDATE price_note_index_data SET block = x'00' WHERE id > 10`),
+    'damaged',
+    /price_note_index/,
+  ],
   ['a view', (db) => db.exec('CREATE VIEW v AS SELECT 1 AS x'), 'foreign-file', /view v is not ours/],
   ['a table more', (db) => db.exec('CREATE TABLE extra (x)'), 'foreign-file', /table extra is not ours/],
   [

@@ -69,6 +69,19 @@ function database(): { folder: string; file: string } {
   return { folder, file };
 }
 
+/** Numbers (from 1) of the pages that the free list's trunks list as leaves. Format: SQLite file format, 1.5. */
+function sparePages(file: string): Set<number> {
+  const bytes = readFileSync(file);
+  const spare = new Set<number>();
+  for (let trunk = bytes.readUInt32BE(32); trunk !== 0;) {
+    const at = (trunk - 1) * 4096;
+    const leaves = bytes.readUInt32BE(at + 4);
+    for (let i = 0; i < leaves; i += 1) spare.add(bytes.readUInt32BE(at + 8 + 4 * i));
+    trunk = bytes.readUInt32BE(at);
+  }
+  return spare;
+}
+
 /** The files as they lie after the power went while the database was open. */
 function afterPowerCut(): { folder: string; file: string } {
   const living = tempFolder();
@@ -192,8 +205,11 @@ describe('found by the checks:', () => {
     const whole = readFileSync(file);
     const pages = whole.length / 4096;
     expect(pages).toBeGreaterThan(20);
+    // A leaf of the free list holds nothing that could be damaged; any other is missed.
+    const spare = sparePages(file);
     let found = 0;
     for (let page = 1; page < pages; page += 1) {
+      if (spare.has(page + 1)) continue;
       writeFileSync(file, whole);
       // the head of a b-tree page: type, free block, cell count, content start
       overwrite(file, page * 4096, Uint8Array.from([0x55, 0xaa, 0x55, 0xaa, 0x55, 0xaa, 0x55, 0xaa]));
@@ -202,7 +218,8 @@ describe('found by the checks:', () => {
       expect(error.remedy).toContain('Restore a backup');
       found += 1;
     }
-    expect(found).toBe(pages - 1);
+    expect(found).toBe(pages - 1 - spare.size);
+    expect(spare.size).toBeLessThan(pages / 10);
     writeFileSync(file, whole);
     expect(listPlayers(openTemp(file).db)).toHaveLength(40);
   });

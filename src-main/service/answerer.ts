@@ -1,12 +1,18 @@
 import { Tinypool } from 'tinypool';
 import type { Answer } from '../contract/calls/answers.ts';
+import type { SeenOne } from '../contract/calls/prices.ts';
 import { RefusedInput } from '../contract/refusal.ts';
+import type { SeenOneTask } from '../worker/seen-one.ts';
 import type { AnswerOutcome, AnswerTask } from '../worker/solve-worker.ts';
+import type { WatchOutcome, WatchTask } from '../worker/watch-list.ts';
 
 /** Answers bags away from the thread that serves the window. */
 export type Answerer = {
   /** @throws RefusedInput for a bag that cannot be planned; AbortError when `signal` ends it. */
   answer(task: AnswerTask, signal?: AbortSignal): Promise<Answer>;
+  seenOne(task: SeenOneTask): Promise<SeenOne>;
+  /** Ends early, and says so, when the task's flag is set. */
+  watchList(task: WatchTask): Promise<WatchOutcome>;
   close(): Promise<void>;
 };
 
@@ -25,6 +31,8 @@ export function createAnswerer(workerFile: URL): Answerer {
       if (!outcome.ok) throw new RefusedInput(outcome.message, outcome.refusals);
       return outcome.answer;
     },
+    seenOne: async (task) => (await pool.run(task, { name: 'seenOne' })) as SeenOne,
+    watchList: async (task) => (await pool.run(task, { name: 'watchList' })) as WatchOutcome,
     close: () => pool.destroy(),
   };
 }

@@ -6,9 +6,13 @@ import { callError } from './call-error.ts';
 import type { Context, Handlers } from './handler.ts';
 import { answerHandlers } from './handlers/answers.ts';
 import { bagHandlers } from './handlers/bags.ts';
+import { clubHandlers } from './handlers/clubs.ts';
+import { fileHandlers } from './handlers/files.ts';
 import { planHandlers } from './handlers/plans.ts';
 import { playerHandlers } from './handlers/players.ts';
+import { priceHandlers } from './handlers/prices.ts';
 import { programHandlers } from './handlers/program.ts';
+import { searchHandlers } from './handlers/search.ts';
 import { shotHandlers } from './handlers/shots.ts';
 
 const handlers: Handlers = {
@@ -16,6 +20,10 @@ const handlers: Handlers = {
   ...bagHandlers,
   ...answerHandlers,
   ...planHandlers,
+  ...priceHandlers,
+  ...searchHandlers,
+  ...clubHandlers,
+  ...fileHandlers,
   ...programHandlers,
   ...shotHandlers,
 };

@@ -1,13 +1,24 @@
 import type { CallArgs, CallMode, CallName, CallResult } from '../contract/calls/index.ts';
 import type { Archetype } from '../contract/catalogue.ts';
 import type { Answerer } from './answerer.ts';
+import type { Jobs } from './jobs.ts';
+import type { Uploads } from './files/uploads.ts';
+import type { Records } from './records.ts';
+import type { Search } from './search/index.ts';
 import type { Db } from '../../db/sqlite.ts';
 
-/** What every handler may use. `now` is ISO time, `today` an ISO date: the service has the only clock. */
+/**
+ * What every handler may use. `now` is ISO time, `today` an ISO date: the service has the only clock. `db` is asked
+ * for anew after a wait, since the records may have been replaced.
+ */
 export type Context = {
-  db: Db;
+  readonly db: Db;
+  records: Pick<Records, 'file' | 'replace'>;
+  uploads: Uploads;
   catalogue(): readonly Archetype[];
   answerer: Answerer;
+  jobs: Jobs;
+  search: Search;
   now(): string;
   today(): string;
   version: string;

@@ -3,7 +3,10 @@ import { createAnswerer } from './answerer.ts';
 import { readCatalogue } from './catalogue.ts';
 import { dispatcher } from './dispatch.ts';
 import type { Context } from './handler.ts';
-import { openStore } from './store.ts';
+import { createJobs } from './jobs.ts';
+import { createSearch } from './search/index.ts';
+import { createUploads } from './files/uploads.ts';
+import { openRecords } from './records.ts';
 import { takeUpload } from './upload.ts';
 
 export type ServiceOptions = {
@@ -17,14 +20,21 @@ export type ServiceOptions = {
 /** The program without its window: records, answers, undo. Both hosts mount what it returns. */
 
 export async function createService({ dataDir, version, workerFile }: ServiceOptions): Promise<Gate> {
-  const { db } = openStore(dataDir);
+  const records = openRecords(dataDir);
+  const uploads = createUploads(dataDir);
   const answerer = createAnswerer(workerFile ?? new URL('../worker/solve-worker.ts', import.meta.url));
   const context: Context = {
-    db,
+    get db() {
+      return records.db;
+    },
+    records,
+    uploads,
     answerer,
+    jobs: createJobs(),
+    search: createSearch(),
     version,
     dataFolder: dataDir,
-    catalogue: () => readCatalogue(db),
+    catalogue: () => readCatalogue(records.db),
     now: () => new Date().toISOString(),
     today: localDay,
   };
@@ -35,7 +45,7 @@ export async function createService({ dataDir, version, workerFile }: ServiceOpt
   const dispatch = dispatcher(context, emit);
   return {
     call: (request: CallRequest): Promise<CallAnswer> => dispatch(request),
-    upload: (name, stream) => takeUpload(name, stream, dispatch),
+    upload: (name, stream) => takeUpload(name, stream, { dispatch, uploads }),
     subscribe(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);
@@ -43,7 +53,8 @@ export async function createService({ dataDir, version, workerFile }: ServiceOpt
     async close() {
       listeners.clear();
       await answerer.close();
-      db.close();
+      uploads.close();
+      records.close();
     },
   };
 }

@@ -25,3 +25,7 @@ export default function run({ file, catalogue, today, locale }: AnswerTask): Ans
     return { ok: false, message: error.message, refusals: [...error.refusals] };
   }
 }
+
+// The pool calls these by name, on the same threads.
+export { seenOne } from './seen-one.ts';
+export { watchList } from './watch-list.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { bagFileSchema, bandFileSchema, budgetSchema, clubFileSchema, costsSchema } from '../bag-file.ts';
-import { idSchema } from '../primitives.ts';
+import { currencySchema, distanceUnitSchema, idSchema, speedUnitSchema } from '../primitives.ts';
 import { rowId } from './players.ts';
 import { read, undoable } from './spec.ts';
 
@@ -62,4 +62,41 @@ export const bagCalls = {
   'bags.setBudget': undoable(z.strictObject({ bagId, budget: budgetSchema.nullable() }), z.null()),
   'bags.setCosts': undoable(z.strictObject({ bagId, costs: costsSchema }), z.null()),
   'bags.setChoices': undoable(z.strictObject({ bagId, changePutter: z.boolean() }), z.null()),
+  /**
+   * Distances and speeds at any time; another currency only where the bag holds no amounts, or with `keepNumbers`, which
+   * relabels them: nothing is ever converted.
+   */
+  'bags.setUnits': undoable(
+    z.strictObject({
+      bagId,
+      distance: distanceUnitSchema.optional(),
+      speed: speedUnitSchema.optional(),
+      currency: currencySchema.optional(),
+      keepNumbers: z.boolean().optional(),
+    }),
+    z.null(),
+  ),
+  /**
+   * "Bought at X", for the club or the whole set alone, in the bag's currency: it becomes a club (a set its clubs), what
+   * it replaces goes to the shelf or is sold, the budget pays. Money of the answer is in major units.
+   */
+  'bags.bought': undoable(
+    z.strictObject({
+      bagId,
+      archetype: idSchema,
+      price: bandFileSchema.shape.low,
+      replaced: z
+        .array(
+          z.strictObject({
+            clubId: idSchema,
+            to: z.enum(['shelf', 'sold']),
+            price: bandFileSchema.shape.low.optional(),
+          }),
+        )
+        .max(60),
+      /** Today when left out. */
+      on: z.iso.date().optional(),
+    }),
+    z.strictObject({ clubs: z.array(z.string()), spent: z.number(), budget: z.number().nullable() }),
+  ),
 };

@@ -1,9 +1,13 @@
 import type { z } from 'zod';
 import { answerCalls } from './answers.ts';
 import { bagCalls } from './bags.ts';
+import { clubCalls } from './clubs.ts';
+import { backupCalls, fileCalls } from './files.ts';
 import { planCalls } from './plans.ts';
 import { playerCalls } from './players.ts';
+import { priceCalls } from './prices.ts';
 import { programCalls } from './program.ts';
+import { searchCalls } from './search.ts';
 import { shotCalls } from './shots.ts';
 import type { CallSpec } from './spec.ts';
 
@@ -13,6 +17,11 @@ export const calls = {
   ...bagCalls,
   ...answerCalls,
   ...planCalls,
+  ...priceCalls,
+  ...searchCalls,
+  ...clubCalls,
+  ...fileCalls,
+  ...backupCalls,
   ...programCalls,
   ...shotCalls,
 } satisfies Record<string, CallSpec>;

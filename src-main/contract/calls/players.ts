@@ -59,4 +59,16 @@ export const playerCalls = {
   'players.importBag': undoable(z.strictObject({ text: z.string() }), opened),
   /** One of the demos that ship with the program; opens the one that is there already. */
   'players.openDemo': undoable(z.strictObject({ demo: z.enum(['invented-bag', 'range-bag']) }), opened),
+  /**
+   * Erases a player for good, with every byte and the undo history of all; cannot be undone. Backups and exports are
+   * other files: `backups` says how many are kept here.
+   */
+  'players.erase': write(
+    z.strictObject({ playerId: rowId }),
+    z.strictObject({
+      /** False while another program reads the records; the log then holds the rows until it closes. */
+      logEmptied: z.boolean(),
+      backups: z.int(),
+    }),
+  ),
 };

@@ -3,6 +3,9 @@ import { read, write } from './spec.ts';
 
 const step = z.strictObject({ label: z.string() });
 
+/** An edit by the name it was given, and when (ISO time). */
+const datedStep = z.strictObject({ label: z.string(), at: z.string() });
+
 export const settingsSchema = z.strictObject({
   theme: z.enum(['system', 'light', 'lamp-lit']),
 });
@@ -11,6 +14,11 @@ export type Settings = z.infer<typeof settingsSchema>;
 export const programCalls = {
   /** What undo and redo would do next; null for nothing. */
   'history.state': read(z.strictObject({}), z.strictObject({ undo: step.nullable(), redo: step.nullable() })),
+  /** All that can be taken back, and done again: the next one first. */
+  'history.list': read(
+    z.strictObject({}),
+    z.strictObject({ undo: z.array(datedStep), redo: z.array(datedStep) }),
+  ),
   /** The name of what was taken back or done again; null when there was nothing. */
   'history.undo': write(z.strictObject({}), step.nullable()),
   'history.redo': write(z.strictObject({}), step.nullable()),

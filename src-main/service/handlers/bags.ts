@@ -1,7 +1,16 @@
 import type { BagFile } from '../../contract/bag-file.ts';
+import { RefusedInput, shownValue } from '../../contract/refusal.ts';
 import { toMph, toYards } from '../../contract/units.ts';
 import { updateBag } from '../../../db/repositories/bags.ts';
-import { addClub, deleteClub, listClubs, orderClubs, updateClub } from '../../../db/repositories/clubs.ts';
+import {
+  addClub,
+  deleteClub,
+  listClubs,
+  orderClubs,
+  readClub,
+  updateClub,
+  type Club,
+} from '../../../db/repositories/clubs.ts';
 import {
   addCostLine,
   costLinesOf,
@@ -19,13 +28,16 @@ import {
 import { StorageError } from '../../../db/errors.ts';
 import type { Db } from '../../../db/sqlite.ts';
 import { clubRow, toBand, toMoney } from '../bag-rows.ts';
-import { checkedEdit, clubRowId, loadBag } from '../bag-store.ts';
+import { checkedEdit, clubRowId, loadBag, loadOwnBag } from '../bag-store.ts';
+import { buy } from '../bought.ts';
+import { recordTyped } from '../club-carry.ts';
 import type { Handlers, Subject } from '../handler.ts';
+import { setUnits } from '../set-units.ts';
 import { refuseUnknownArchetypes } from '../../worker/answer.ts';
 
 export const bagHandlers: Handlers<Subject<'bags'>> = {
   'bags.read': ({ db }, { bagId }) => {
-    const { playerId, file } = loadBag(db, bagId);
+    const { playerId, file } = loadOwnBag(db, bagId);
     return { playerId, bag: file };
   },
   'bags.export': ({ db }, { bagId }) => {
@@ -37,16 +49,18 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
   },
   'bags.addClub': {
     label: ({ club }) => `New club: ${club.label ?? club.id}`,
-    run: ({ db }, { bagId, club, before }) => {
+    run: ({ db, today, now }, { bagId, club, before }) => {
       const { units } = checkedEdit(db, bagId, (file) => ({ ...file, clubs: [...file.clubs, club] }));
+      refuseElsewhere(db, bagId, club.id);
       const id = addClub(db, bagId, clubRow(club, units));
+      recordTyped(db, id, readClub(db, id), today(), now());
       if (before !== undefined) placeBefore(db, bagId, id, clubRowId(db, bagId, before));
       return null;
     },
   },
   'bags.updateClub': {
     label: ({ clubId, patch }) => `Change of ${clubId}: ${Object.keys(patch).join(', ')}`,
-    run: ({ db }, { bagId, clubId, patch }) => {
+    run: ({ db, today, now }, { bagId, clubId, patch }) => {
       const id = clubRowId(db, bagId, clubId);
       const given = Object.fromEntries(Object.entries(patch).filter(([, value]) => value !== undefined));
       const { units } = checkedEdit(db, bagId, (file) => ({
@@ -55,7 +69,11 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
         sets: setsAfter(file, clubId, patch.set),
         clubs: file.clubs.map((club) => (club.id === clubId ? withoutNulls({ ...club, ...given }) : club)),
       }));
-      updateClub(db, id, clubPatchRow(patch, units));
+      const row = clubPatchRow(patch, units);
+      if (CARRY_FIELDS.some((field) => patch[field] !== undefined)) {
+        recordTyped(db, id, patched(readClub(db, id), row), today(), now());
+      }
+      updateClub(db, id, row);
       return null;
     },
   },
@@ -94,13 +112,18 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
       }));
       refuseUnknownArchetypes(file, catalogue());
       const notes = notesOfBag(db, bagId);
-      const note = notes.find((one) => one.archetypeId === archetype);
+      const { currency } = file.units;
+      const [note, ...more] = notes.filter(
+        (one) => one.archetypeId === archetype && one.band.currency === currency,
+      );
+      // The band that was typed stands for all that the bag itself knew of it.
+      for (const other of more) deletePriceNote(db, other.id);
       if (band === null) {
         if (note) deletePriceNote(db, note.id);
       } else if (note) {
-        updatePriceNote(db, note.id, { band: toBand(band, file.units.currency), seenOn: seen ?? null });
+        updatePriceNote(db, note.id, { band: toBand(band, currency), seenOn: seen ?? null, condition: null });
       } else {
-        const fields = { archetypeId: archetype, bagId, band: toBand(band, file.units.currency) };
+        const fields = { archetypeId: archetype, bagId, band: toBand(band, currency) };
         addPriceNote(db, seen === undefined ? fields : { ...fields, seenOn: seen }, now(), notes.length);
       }
       return null;
@@ -144,6 +167,22 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
       }
       put('sell-fee', costs.sellFeePercent === undefined ? null : { percent: costs.sellFeePercent });
       return null;
+    },
+  },
+  'bags.setUnits': {
+    label: ({ distance, speed, currency }) =>
+      `Units: ${[distance, speed, currency].filter((unit) => unit !== undefined).join(', ')}`,
+    run: ({ db }, { bagId, ...change }) => {
+      setUnits(db, bagId, change);
+      return null;
+    },
+  },
+  'bags.bought': {
+    label: ({ archetype, price }) => `Bought ${archetype} at ${String(price)}`,
+    run: ({ db, catalogue, today }, { bagId, archetype: id, price, replaced, on }) => {
+      const archetype = catalogue().find((one) => one.id === id);
+      if (!archetype) throw missing(db, `archetype "${id}"`, 'Choose one that the catalogue lists.');
+      return buy(db, { bagId, archetype, price, replaced, on: on ?? today() });
     },
   },
   'bags.setChoices': {
@@ -209,6 +248,28 @@ function fileName(name: string): string {
   );
 }
 
-function missing(db: Db, what: string): StorageError {
-  return new StorageError('missing', `There is no ${what} in this bag.`, 'Look at the bag again.', db.name);
+function missing(db: Db, what: string, remedy = 'Look at the bag again.'): StorageError {
+  return new StorageError('missing', `There is no ${what} here.`, remedy, db.name);
+}
+
+const CARRY_FIELDS = ['carry', 'carrySd', 'shots', 'total'] as const;
+
+/** A club as it is once a patch is written. */
+function patched(club: Club, row: Parameters<typeof updateClub>[2]): Club {
+  return withoutNulls({ ...club, ...row }) as Club;
+}
+
+/** Ids are for ever: a club on the shelf, or sold, keeps its own. @throws RefusedInput */
+function refuseElsewhere(db: Db, bagId: number, clubId: string): void {
+  for (const place of ['shelf', 'sold'] as const) {
+    if (!listClubs(db, bagId, place).some((club) => club.key === clubId)) continue;
+    throw new RefusedInput('This club cannot be added:', [
+      {
+        path: '$.club.id',
+        value: shownValue(clubId),
+        message: place === 'shelf' ? 'a club on the shelf has this id' : 'a club that was sold has this id',
+        remedy: 'Take another id, or put that club back into the bag.',
+      },
+    ]);
+  }
 }

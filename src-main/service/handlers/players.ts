@@ -1,11 +1,11 @@
 import { MAX_BAG_BYTES, readBagFile } from '../../contract/read-bag.ts';
-import type { BagFile } from '../../contract/bag-file.ts';
 import { toMph } from '../../contract/units.ts';
 import { demoBag } from '../../../db/demo/index.ts';
+import { erasePlayer } from '../../../db/erase.ts';
 import { listBags } from '../../../db/repositories/bags.ts';
+import { listClubs } from '../../../db/repositories/clubs.ts';
 import {
   archivePlayer,
-  createPlayer,
   listPlayers,
   readPlayer,
   roster,
@@ -14,10 +14,10 @@ import {
   updatePlayer,
 } from '../../../db/repositories/players.ts';
 import { getSetting, setSetting } from '../../../db/repositories/settings.ts';
-import { writeBag } from '../../../db/repositories/whole-bag.ts';
 import type { Db } from '../../../db/sqlite.ts';
-import { playerRow, wholeBag } from '../bag-rows.ts';
-import { checkedEdit, loadBag } from '../bag-store.ts';
+import { addPlayer } from '../add-player.ts';
+import { backupsOf } from '../backups.ts';
+import { checkedEdit, loadOwnBag } from '../bag-store.ts';
 import type { Handlers, Subject } from '../handler.ts';
 import { usualBag } from '../usual-bag.ts';
 import { refuseUnknownArchetypes } from '../../worker/answer.ts';
@@ -50,7 +50,7 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
   'players.duplicate': {
     label: () => 'Copy of a player',
     run: ({ db, now }, { playerId }) => {
-      const { file } = loadBag(db, bagOfNow(db, playerId));
+      const { file } = loadOwnBag(db, bagOfNow(db, playerId));
       const name = `${file.player.name} (copy)`.slice(0, 200);
       return addPlayer(db, { ...file, player: { ...file.player, name } }, now());
     },
@@ -81,6 +81,10 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
       return addPlayer(db, file, now());
     },
   },
+  'players.erase': ({ db, records }, { playerId }) => {
+    const { logEmptied } = erasePlayer(db, playerId);
+    return { logEmptied, backups: records.file === null ? 0 : backupsOf(records.file).length };
+  },
   'players.openDemo': {
     label: () => 'Demo player',
     run: ({ db, now }, { demo }) => {
@@ -93,11 +97,6 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
     },
   },
 };
-
-function addPlayer(db: Db, file: BagFile, at: string): { playerId: number; bagId: number } {
-  const playerId = createPlayer(db, playerRow(file.player, file.units), at);
-  return { playerId, bagId: writeBag(db, playerId, wholeBag(file), at) };
-}
 
 function bagOfNow(db: Db, playerId: number): number {
   readPlayer(db, playerId);
@@ -119,7 +118,7 @@ function archivedRoster(db: Db) {
       bagId,
       name,
       handicap,
-      clubs: loadBag(db, bagId).file.clubs.length,
+      clubs: listClubs(db, bagId).length,
       ...(lastLookedAt === undefined ? {} : { lastLookedAt }),
     };
   });

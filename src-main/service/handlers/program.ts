@@ -9,6 +9,11 @@ export const programHandlers: Handlers<Subject<'history'> | Subject<'settings'> 
     const steps = history(db);
     return { undo: named(steps.undo[0]), redo: named(steps.redo[0]) };
   },
+  'history.list': ({ db }) => {
+    const steps = history(db);
+    const dated = (step: { label: string; at: string }) => ({ label: step.label, at: step.at });
+    return { undo: steps.undo.map(dated), redo: steps.redo.map(dated) };
+  },
   'history.undo': ({ db }) => named(undo(db)),
   'history.redo': ({ db }) => named(redo(db)),
   'settings.read': ({ db }) => readSettings(db),

@@ -5,10 +5,10 @@ import { RefusedInput } from '../../contract/refusal.ts';
 import { fromYards, toMph, toYards } from '../../contract/units.ts';
 import { readShotRows, type BadRow, type ShotRow } from '../../domain/player/shot-rows.ts';
 import { summariseShots } from '../../domain/player/shots.ts';
-import { recordCarry } from '../../../db/repositories/carries.ts';
 import { getSetting, setSetting } from '../../../db/repositories/settings.ts';
 import { addShotImport, type ShotFields } from '../../../db/repositories/shots.ts';
 import { clubRowId, loadBag } from '../bag-store.ts';
+import { recordDated } from '../club-carry.ts';
 import type { Handlers, Subject } from '../handler.ts';
 import { headerSignature, shotTable, type ShotTable } from '../shot-table.ts';
 
@@ -74,7 +74,7 @@ export const shotHandlers: Handlers<Subject<'shots'>> = {
         const summary = summariseShots(carries);
         const rowId = rowIds.get(clubId);
         if (!summary || rowId === undefined) continue;
-        recordCarry(
+        recordDated(
           db,
           rowId,
           {

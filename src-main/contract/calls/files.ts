@@ -1,0 +1,117 @@
+import { z } from 'zod';
+import { currencySchema, unitsSchema } from '../primitives.ts';
+import { newNoteSchema } from './prices.ts';
+import { rowId } from './players.ts';
+import { read, undoable, write } from './spec.ts';
+
+/** A text as it is, or a file that was uploaded before, by the id that the upload answered. */
+export const fileSourceSchema = z.union([
+  z.strictObject({ text: z.string() }),
+  z.strictObject({ upload: z.uuid() }),
+]);
+export type FileSource = z.infer<typeof fileSourceSchema>;
+
+const badRowSchema = z.strictObject({
+  rowNumber: z.int(),
+  column: z.string(),
+  value: z.string(),
+  message: z.string(),
+});
+
+/** What a table would bring: rows that can be used, the first of those that cannot, headings that mean nothing here. */
+const previewFields = {
+  ready: z.int(),
+  bad: z.array(badRowSchema),
+  badRows: z.int(),
+  unknownColumns: z.array(z.string()),
+};
+
+/** How the file writes decimals; a point when left out. */
+const decimal = z.enum(['.', ',']).optional();
+const priceOptions = { source: fileSourceSchema, decimal, currency: currencySchema.optional() };
+const rosterOptions = { source: fileSourceSchema, decimal, units: unitsSchema };
+
+const savedText = z.strictObject({ name: z.string(), text: z.string() });
+
+/** What stands in a whole database, by table. */
+const databaseReport = z.strictObject({ version: z.int(), rows: z.record(z.string(), z.int()) });
+
+export const fileCalls = {
+  /** What a bag file would bring; nothing is stored. */
+  'files.previewBag': read(
+    z.strictObject({ source: fileSourceSchema }),
+    z.strictObject({
+      name: z.string(),
+      handicap: z.number(),
+      clubs: z.int(),
+      prices: z.int(),
+      /** Players of that name on the roster. */
+      known: z.array(rowId),
+    }),
+  ),
+  'files.importBag': undoable(
+    z.strictObject({ source: fileSourceSchema }),
+    z.strictObject({ playerId: rowId, bagId: rowId }),
+  ),
+  /** `same`: notes that are there already, which an import leaves as they are. */
+  'files.previewPrices': read(
+    z.strictObject(priceOptions),
+    z.strictObject({
+      ...previewFields,
+      same: z.int(),
+      archetypes: z.int(),
+      currencies: z.array(z.string()),
+      sample: z.array(newNoteSchema),
+    }),
+  ),
+  /** Bad rows are skipped only when `skipBad` says so; else nothing is imported. */
+  'files.importPrices': undoable(
+    z.strictObject({ ...priceOptions, skipBad: z.boolean() }),
+    z.strictObject({ added: z.int(), same: z.int(), skipped: z.int() }),
+  ),
+  'files.exportPrices': read(z.strictObject({}), savedText),
+  /** `known`: rows whose name is on the roster already. */
+  'files.previewRoster': read(
+    z.strictObject(rosterOptions),
+    z.strictObject({
+      ...previewFields,
+      known: z.int(),
+      sample: z.array(z.strictObject({ name: z.string(), handicap: z.number(), known: z.boolean() })),
+    }),
+  ),
+  'files.importRoster': undoable(
+    z.strictObject({ ...rosterOptions, skipBad: z.boolean(), skipKnown: z.boolean() }),
+    z.strictObject({ added: z.int(), known: z.int(), skipped: z.int() }),
+  ),
+  'files.exportRoster': read(z.strictObject({}), savedText),
+  /** Whether an uploaded `.loftledger` file can be taken in, and what it holds. */
+  'files.checkDatabase': read(z.strictObject({ upload: z.uuid() }), databaseReport),
+  /** Replaces all records by those of the file, after a backup. The window must read everything anew. */
+  'files.importDatabase': write(
+    z.strictObject({ upload: z.uuid() }),
+    databaseReport.extend({ restart: z.literal(true) }),
+  ),
+  /** Writes a `.loftledger` file into the data folder's `exports`. */
+  'files.exportDatabase': write(z.strictObject({}), z.strictObject({ file: z.string(), bytes: z.int() })),
+  'files.dropUpload': read(z.strictObject({ upload: z.uuid() }), z.null()),
+};
+
+export const backupSchema = z.strictObject({
+  sequence: z.int().positive(),
+  /** As its name has it. */
+  takenAt: z.string(),
+  reason: z.string(),
+  bytes: z.int(),
+});
+export type BackupLine = z.infer<typeof backupSchema>;
+
+export const backupCalls = {
+  /** The newest first. */
+  'backups.list': read(z.strictObject({}), z.array(backupSchema)),
+  'backups.make': write(z.strictObject({}), backupSchema),
+  /** Puts a backup in the place of the records, which are backed up before. The window must read everything anew. */
+  'backups.restore': write(
+    z.strictObject({ sequence: z.int().positive() }),
+    z.strictObject({ restart: z.literal(true), kept: backupSchema.nullable() }),
+  ),
+};

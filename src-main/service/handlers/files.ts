@@ -1,0 +1,139 @@
+import { mkdirSync } from 'node:fs';
+import path from 'node:path';
+import type { FileSource } from '../../contract/calls/files.ts';
+import type { Units } from '../../contract/primitives.ts';
+import { readBagFile } from '../../contract/read-bag.ts';
+import { exportDatabase } from '../../../db/backup.ts';
+import { stampOf } from '../../../db/files.ts';
+import { checkImport, importDatabase } from '../../../db/import.ts';
+import { listPlayers } from '../../../db/repositories/players.ts';
+import { refuseUnknownArchetypes } from '../../worker/answer.ts';
+import { addPlayer } from '../add-player.ts';
+import { backupLine, backupOf, backupsOf, backUp, restore } from '../backups.ts';
+import { csvText, type BadRow } from '../files/csv.ts';
+import { exportPriceList, importPriceList, newNotes, readPriceList } from '../files/prices-csv.ts';
+import { exportRoster, importRoster, knownPlayers, readRoster } from '../files/roster-csv.ts';
+import type { Context, Handlers, Subject } from '../handler.ts';
+import { fileOf } from '../records.ts';
+
+const SAMPLE = 8;
+const SHOWN_BAD = 200;
+
+export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
+  'files.previewBag': (context, { source }) => {
+    const file = bagOf(context, source);
+    const { name, handicap } = file.player;
+    const known = listPlayers(context.db).filter(
+      (player) => player.name.toLowerCase() === name.toLowerCase(),
+    );
+    const { clubs, prices } = file;
+    return { name, handicap, clubs: clubs.length, prices: prices.length, known: known.map(({ id }) => id) };
+  },
+  'files.importBag': {
+    label: () => 'Import of a bag',
+    run: (context, { source }) => addPlayer(context.db, bagOf(context, source), context.now()),
+  },
+  'files.previewPrices': (context, args) => {
+    const list = pricesOf(context, args);
+    const fresh = newNotes(context.db, list);
+    const notes = list.notes.map(({ note }) => note);
+    return {
+      ...preview(list.bad, list.unknown),
+      ready: fresh.length,
+      same: list.notes.length - fresh.length,
+      archetypes: new Set(notes.map(({ archetype }) => archetype)).size,
+      currencies: [...new Set(notes.map(({ currency }) => currency))].sort(),
+      sample: fresh.slice(0, SAMPLE).map(({ note }) => note),
+    };
+  },
+  'files.importPrices': {
+    label: () => 'Import of prices',
+    run: (context, args) =>
+      importPriceList(context.db, pricesOf(context, args), { skipBad: args.skipBad, at: context.now() }),
+  },
+  'files.exportPrices': ({ db, today }) => ({
+    name: `loftledger-prices-${today()}.csv`,
+    text: exportPriceList(db),
+  }),
+  'files.previewRoster': (context, args) => {
+    const list = rosterOf(context, args);
+    const known = knownPlayers(context.db, list);
+    return {
+      ...preview(list.bad, list.unknown),
+      ready: list.players.length,
+      known: known.size,
+      sample: list.players.slice(0, SAMPLE).map(({ rowNumber, file }) => ({
+        name: file.player.name,
+        handicap: file.player.handicap,
+        known: known.has(rowNumber),
+      })),
+    };
+  },
+  'files.importRoster': {
+    label: () => 'Import of a roster',
+    run: (context, args) => {
+      const { skipBad, skipKnown } = args;
+      return importRoster(context.db, rosterOf(context, args), { skipBad, skipKnown, at: context.now() });
+    },
+  },
+  'files.exportRoster': ({ db, today }) => ({
+    name: `loftledger-roster-${today()}.csv`,
+    text: exportRoster(db),
+  }),
+  'files.checkDatabase': ({ uploads }, { upload }) => checkImport(uploads.find(upload).file),
+  'files.importDatabase': ({ records, uploads, now }, { upload }) => {
+    const { file: source } = uploads.find(upload);
+    const { version, rows } = records.replace((file) => importDatabase({ file, source, now: now() }));
+    uploads.drop(upload);
+    return { version, rows, restart: true as const };
+  },
+  'files.exportDatabase': ({ db, records, now }) => {
+    const folder = path.join(path.dirname(fileOf(records)), 'exports');
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    const file = path.join(folder, `loftledger-${stampOf(now())}.loftledger`);
+    return { file, bytes: exportDatabase(db, file) };
+  },
+  'files.dropUpload': ({ uploads }, { upload }) => {
+    uploads.drop(upload);
+    return null;
+  },
+  'backups.list': ({ records }) => backupsOf(fileOf(records)).map(backupLine),
+  'backups.make': ({ db, records, now }) => backupLine(backUp(db, fileOf(records), now())),
+  'backups.restore': ({ records, now }, { sequence }) => {
+    const backup = backupOf(fileOf(records), sequence);
+    const { backup: kept } = records.replace((file) => restore(file, backup.file, now()));
+    return { restart: true as const, kept: kept === null ? null : backupLine(kept) };
+  },
+};
+
+function bytesOf({ uploads }: Context, source: FileSource): Uint8Array {
+  return 'text' in source ? new TextEncoder().encode(source.text) : uploads.read(source.upload);
+}
+
+function bagOf(context: Context, source: FileSource) {
+  const file = readBagFile(bytesOf(context, source));
+  refuseUnknownArchetypes(file, context.catalogue());
+  return file;
+}
+
+function tableOf(context: Context, source: FileSource, what: string): string {
+  return 'text' in source ? source.text : csvText(bytesOf(context, source), what);
+}
+
+type PriceArgs = { source: FileSource; decimal?: '.' | ',' | undefined; currency?: string | undefined };
+
+function pricesOf(context: Context, { source, decimal = '.', currency }: PriceArgs) {
+  const known = new Set(context.catalogue().map(({ id }) => id));
+  const options = { decimal, ...(currency === undefined ? {} : { currency }) };
+  return readPriceList(tableOf(context, source, 'price list'), options, known);
+}
+
+type RosterArgs = { source: FileSource; decimal?: '.' | ',' | undefined; units: Units };
+
+function rosterOf(context: Context, { source, decimal = '.', units }: RosterArgs) {
+  return readRoster(tableOf(context, source, 'roster'), { decimal, units });
+}
+
+function preview(bad: readonly BadRow[], unknown: readonly string[]) {
+  return { bad: bad.slice(0, SHOWN_BAD), badRows: bad.length, unknownColumns: [...unknown] };
+}

@@ -82,7 +82,7 @@ export function ladderGeometry(
 }
 
 /** Beside the step's long end, else beside its short end: both sides are empty at that height. */
-function placeWords(
+export function placeWords(
   texts: readonly string[],
   { start, end, width }: { start: number; end: number; width: number },
 ): Words {

@@ -11,7 +11,8 @@ export function createFormats(locale: string, language: string) {
   const upToTwo = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
   const list = new Intl.ListFormat(language, { type: 'conjunction' });
   const share = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
-  const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' });
+  const moment = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' });
+  const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' });
   return {
     locale,
     whole: (value: number) => printed(whole.format(value)),
@@ -31,7 +32,8 @@ export function createFormats(locale: string, language: string) {
           maximumFractionDigits: minorDigits(units.currency),
         }).format(major),
       ),
-    day: (iso: string) => day.format(new Date(iso)),
+    /** A day stays that day in every time zone; a moment is shown on the reader's own day. */
+    day: (iso: string) => (iso.length === 10 ? day : moment).format(new Date(iso)),
     list: (items: readonly string[]) => list.format(items),
     /** What a number without digits after the mark lacks in a column that has them: ".00" in English. */
     padding: (digits: number) =>

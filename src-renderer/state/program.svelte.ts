@@ -1,29 +1,41 @@
 import { createContext } from 'svelte';
 import type { Settings } from '../../src-main/contract/calls/program.ts';
 import { AnswerState } from './answer.svelte.ts';
+import { AssumptionsState } from './assumptions.svelte.ts';
 import { BagState } from './bag.svelte.ts';
+import { CatalogueState } from './catalogue.svelte.ts';
 import type { Client } from './client.ts';
+import { Drawer } from './drawer.svelte.ts';
 import { createFormats, type Formats } from './formats.ts';
 import { History } from './history.svelte.ts';
 import { Imports } from './imports.svelte.ts';
 import type { Screen } from './places.ts';
+import { PriceBookState } from './price-book.svelte.ts';
 import { Records } from './records.svelte.ts';
 import { RosterState } from './roster.svelte.ts';
 import { Route } from './route.svelte.ts';
 import { SettingsState } from './settings.svelte.ts';
+import { SideState } from './side.svelte.ts';
 import { words } from '../words/index.ts';
 import { Toasts } from './toasts.svelte.ts';
+import { WatchState } from './watch.svelte.ts';
 
 /** All state of the window, made once by app.svelte. */
 export class Program {
   readonly records: Records;
   readonly route = new Route();
   readonly toasts = new Toasts();
+  readonly drawer = new Drawer();
   readonly history: History;
   readonly settings: SettingsState;
+  readonly assumptions: AssumptionsState;
   readonly roster: RosterState;
   readonly bag: BagState;
   readonly answer: AnswerState;
+  readonly side: SideState;
+  readonly catalogue: CatalogueState;
+  readonly priceBook: PriceBookState;
+  readonly watch: WatchState;
   readonly imports: Imports;
   readonly formats: Formats = createFormats(navigator.language, words.language);
   readonly isMac = /^Mac/.test(navigator.platform);
@@ -32,9 +44,14 @@ export class Program {
     this.records = new Records(client);
     this.history = new History(this.records, this.toasts);
     this.settings = new SettingsState(this.records, settings);
+    this.assumptions = new AssumptionsState(this.records, this.drawer);
     this.roster = new RosterState(this.records, this.route);
     this.bag = new BagState(this.records, this.route);
     this.answer = new AnswerState(this.records, this.route);
+    this.side = new SideState(this.records, this.route, this.answer, this.formats);
+    this.catalogue = new CatalogueState(this.records);
+    this.priceBook = new PriceBookState(this.records, this.route);
+    this.watch = new WatchState(this.records, this.route);
     this.imports = new Imports(this.roster);
   }
 

@@ -35,12 +35,12 @@ export function spendView(answer: Answer, clubs: readonly ClubFile[], budget: nu
 }
 
 /** `buy:<archetype>`, also of a set's member `buy:<archetype>:<number>`; null for an owned club. */
-function purchaseOf(item: string): string | null {
+export function purchaseOf(item: string): string | null {
   const [word, archetype] = item.split(':');
   return word === 'buy' && archetype !== undefined ? `buy:${archetype}` : null;
 }
 
-function sameItems(items: readonly string[]): (other: readonly string[]) => boolean {
+export function sameItems(items: readonly string[]): (other: readonly string[]) => boolean {
   const wanted = new Set(items);
   return (other) => other.length === wanted.size && other.every((id) => wanted.has(id));
 }

@@ -14,7 +14,7 @@ beforeAll(async () => {
 
 afterAll(() => (program as Program | undefined)?.close());
 
-const SCREENS = ['Players', 'Bag', 'Ladder', 'Spend'] as const;
+const SCREENS = ['Players', 'Bag', 'Ladder', 'Prices', 'Spend', 'Side by side'] as const;
 
 async function turnTo(screen: (typeof SCREENS)[number]): Promise<void> {
   await page.getByRole('navigation').getByRole('link', { name: screen }).click();
@@ -61,9 +61,17 @@ describe('every screen, both themes', () => {
   });
 
   for (const theme of ['Light', 'Lamp-lit'] as const) {
+    test(`the settings, ${theme.toLowerCase()}: nothing that axe finds`, async () => {
+      await page.getByRole('button', { name: 'Settings' }).click();
+      await page.getByRole('radio', { name: theme, exact: true }).check();
+      await page.getByText('Data folder').waitFor();
+      expect(await violations()).toEqual([]);
+      expect(await tooSmall()).toEqual([]);
+      await page.keyboard.press('Escape');
+    });
+
     for (const screen of SCREENS) {
       test(`${screen}, ${theme.toLowerCase()}: nothing that axe finds`, async () => {
-        await page.getByRole('radio', { name: theme, exact: true }).check();
         await turnTo(screen);
         expect(await violations()).toEqual([]);
         expect(await tooSmall()).toEqual([]);
@@ -83,6 +91,16 @@ describe('every screen, both themes', () => {
     await page.getByRole('listbox').getByRole('option').first().waitFor();
     expect(await violations()).toEqual([]);
     await page.keyboard.press('Escape');
+
+    await turnTo('Prices');
+    await page.getByRole('button', { name: 'Notes on 25° hybrid (game improvement)' }).click();
+    await page.getByRole('table', { name: 'Price notes on 25° hybrid (game improvement)' }).waitFor();
+    await page.getByRole('button', { name: 'Seen one: 25° hybrid (game improvement)' }).click();
+    await page.keyboard.type('30');
+    await page.keyboard.press('Enter');
+    await page.getByText('Walk away above').waitFor();
+    expect(await violations()).toEqual([]);
+    expect(await tooSmall()).toEqual([]);
   });
 
   test('the browser has nothing to complain of: no breach of the content security policy', () => {
@@ -111,6 +129,7 @@ describe('the room that there is', () => {
 
   test('the theme is kept for the next window', async () => {
     const next = await program.openWindow();
+    await next.page.getByRole('button', { name: 'Settings' }).click();
     expect(await next.page.getByRole('radio', { name: 'Lamp-lit' }).isChecked()).toBe(true);
     expect(await next.page.evaluate(() => getComputedStyle(document.documentElement).colorScheme)).toBe(
       'dark',

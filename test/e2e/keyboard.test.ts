@@ -71,7 +71,7 @@ describe('with the keyboard alone', () => {
     await page.keyboard.press('ArrowRight');
     expect(await page.getByRole('radio', { name: 'After the plan' }).isChecked()).toBe(true);
 
-    await page.keyboard.press('Alt+4');
+    await page.keyboard.press('Alt+5');
     await tabTo('Try another budget');
     await page.keyboard.press('Home');
     await page.getByText(/^Trying .*0\. The bag’s budget is still none\.$/).waitFor();
@@ -80,6 +80,41 @@ describe('with the keyboard alone', () => {
     await page.getByText('Slide or type').waitFor();
     await page.keyboard.press('Control+z');
     await page.getByText('Taken back: Budget.').first().waitFor();
+  });
+
+  test('the settings open beside the page, are left by Escape, and give the focus back', async () => {
+    await page.getByRole('button', { name: 'Settings' }).focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(focused).toBe('Settings');
+    await tabTo('Close the settings', 1);
+    await page.keyboard.press('Tab');
+    expect(await page.getByRole('radio', { name: 'System' }).evaluate((one) => one.matches(':focus'))).toBe(
+      true,
+    );
+    await page.keyboard.press('Escape');
+    expect(await page.getByRole('complementary', { name: 'Settings' }).count()).toBe(0);
+    expect(await focused()).toBe('Settings');
+  });
+
+  test('a price is asked about, and two ways are set side by side', async () => {
+    await page.keyboard.press('Alt+4');
+    await tabTo('Which club');
+    await page.keyboard.type('22 hybrid game');
+    await page.getByRole('option').first().waitFor();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    await expect.poll(focused).toMatch(/^Price, /);
+    await page.keyboard.type('30');
+    await page.keyboard.press('Enter');
+    await page.getByText('Walk away above').waitFor();
+    await tabTo('Note this price');
+
+    await page.keyboard.press('Alt+6');
+    await page.getByRole('heading', { level: 1, name: /^Side by side/ }).waitFor();
+    await page.getByRole('table', { name: 'Money' }).waitFor();
+    await tabTo(/On the left page$/);
+    await tabTo(/^Why this one/);
+    await tabTo(/^Pick this one/);
   });
 
   test('nothing holds the focus: from the top of the longest page to its end', async () => {

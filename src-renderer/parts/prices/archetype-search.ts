@@ -1,9 +1,7 @@
-import type { CallResult } from '../../../src-main/contract/calls/index.ts';
-
-export type CatalogueLine = CallResult<'catalogue.list'>[number];
+import type { CatalogueLine } from '../../state/catalogue.svelte.ts';
 
 /** As many as can be looked through in a list that opens below a field. */
-const MOST_SHOWN = 60;
+export const MOST_SHOWN = 60;
 
 /**
  * Archetypes whose name or id holds every word typed: "22 hy" finds the 22° hybrids. Those that are priced already

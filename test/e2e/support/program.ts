@@ -122,9 +122,7 @@ async function newWindow(browser: Browser, options: BrowserContextOptions = {}):
   page.on('console', (message) => {
     // The browser reports breaches of the policy, and failed requests, as errors on the console.
     const { url } = message.location();
-    // The launch page names no icon, so Chromium may ask for the usual one; the window itself has its own.
-    if (message.type() === 'error' && !url.endsWith('/favicon.ico'))
-      complaints.push(`${message.text()} ${url}`);
+    if (message.type() === 'error') complaints.push(`${message.text()} ${url}`);
   });
   return { page, complaints };
 }

@@ -33,3 +33,17 @@ test('lists of names follow the words, not the figures', () => {
 test('a day is the reader’s own, not the one of Greenwich', () => {
   expect(isoDay(new Date(2026, 0, 5, 23, 59))).toBe('2026-01-05');
 });
+
+test('a day is that day in every time zone', () => {
+  // Midnight of that day in Greenwich is still the day before in America.
+  const zone = process.env['TZ'];
+  process.env['TZ'] = 'America/Los_Angeles';
+  try {
+    const { day } = createFormats('en-GB', 'en');
+    expect(day('2026-11-10')).toBe('10 Nov 2026');
+    expect(day('2026-11-10T02:00:00.000Z')).toBe('9 Nov 2026');
+  } finally {
+    if (zone === undefined) delete process.env['TZ'];
+    else process.env['TZ'] = zone;
+  }
+});

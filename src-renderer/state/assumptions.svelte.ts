@@ -1,0 +1,35 @@
+import type { CallArgs, CallResult } from '../../src-main/contract/calls/index.ts';
+import type { Drawer } from './drawer.svelte.ts';
+import type { Saved } from './edits.ts';
+import { Live } from './live.svelte.ts';
+import type { Records } from './records.svelte.ts';
+import { fieldMessage } from './refusals.ts';
+import { Ticks } from './ticks.svelte.ts';
+
+/** What the drawer shows beside the theme: how prices are reckoned, and the program itself. Read while it is open. */
+export class AssumptionsState {
+  #records: Records;
+  #prices: Live<'prices.assumptions'>;
+  #about: Live<'program.about'>;
+
+  constructor(records: Records, drawer: Drawer) {
+    this.#records = records;
+    const { client } = records;
+    const whileOpen = () => (drawer.isOpen ? {} : null);
+    this.#prices = new Live({ client, ticks: records.ticks, name: 'prices.assumptions', args: whileOpen });
+    this.#about = new Live({ client, ticks: new Ticks(), name: 'program.about', args: whileOpen });
+  }
+
+  get prices(): CallResult<'prices.assumptions'> | undefined {
+    return this.#prices.value;
+  }
+
+  get about(): CallResult<'program.about'> | undefined {
+    return this.#about.value;
+  }
+
+  async setPrices(patch: CallArgs<'prices.setAssumptions'>): Saved {
+    const done = await this.#records.edit('prices.setAssumptions', patch);
+    return done.ok ? null : fieldMessage(done.error);
+  }
+}

@@ -1,0 +1,31 @@
+import type { CallResult } from '../../src-main/contract/calls/index.ts';
+import { Live } from './live.svelte.ts';
+import type { Records } from './records.svelte.ts';
+import { Ticks } from './ticks.svelte.ts';
+
+export type CatalogueLine = CallResult<'catalogue.list'>[number];
+
+/** No edit of this window changes the catalogue, so it is read once. */
+export class CatalogueState {
+  #live: Live<'catalogue.list'>;
+  #names = $derived.by<Record<string, string>>(() =>
+    Object.fromEntries(this.lines.map(({ archetype, name }) => [archetype.id, name])),
+  );
+
+  constructor(records: Records) {
+    this.#live = new Live({
+      client: records.client,
+      ticks: new Ticks(),
+      name: 'catalogue.list',
+      args: () => ({}),
+    });
+  }
+
+  get lines(): readonly CatalogueLine[] {
+    return this.#live.value ?? [];
+  }
+
+  name(archetype: string): string {
+    return this.#names[archetype] ?? archetype;
+  }
+}

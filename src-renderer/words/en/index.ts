@@ -1,0 +1,11 @@
+import { bag } from './bag.ts';
+import { ladder } from './ladder.ts';
+import { players } from './players.ts';
+import { prices } from './prices.ts';
+import { program } from './program.ts';
+import { settings } from './settings.ts';
+import { side } from './side.ts';
+import { spend } from './spend.ts';
+
+/** English: every text of the window, a file a screen. Figures come in printed; sentences are short and blame nobody. */
+export const en = { ...program, ...settings, ...players, ...bag, ...prices, ...ladder, ...spend, ...side };

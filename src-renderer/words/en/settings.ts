@@ -1,0 +1,21 @@
+export const settings = {
+  settings: {
+    heading: 'Settings',
+    open: 'Settings',
+    close: 'Close the settings',
+    closeShort: 'Close',
+    appearanceNote: 'System follows the machine. It is kept for the next window.',
+    prices: 'Prices',
+    condition: 'Bands and walk-away prices speak of a club that is',
+    conditionNote: 'Notes of other conditions are reckoned over to it.',
+    stale: 'A price is stale after, days',
+    staleNote: 'Stale prices still count, the newer ones more.',
+    records: 'Your records',
+    folder: 'Data folder',
+    folderNote: 'Everything is kept in this folder of this machine, and nothing leaves it.',
+    about: 'About',
+    version: (version: string) => `Loftledger ${version}`,
+    aboutText: 'Finds which gaps in a golf bag matter, and the least money on used clubs that mends them.',
+    locale: (locale: string) => `Figures and days are written as in ${locale}.`,
+  },
+};

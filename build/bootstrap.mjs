@@ -60,11 +60,15 @@ function installPackages() {
   // No package needs an install script: the one native brings its binaries, and would be built from source otherwise.
   const npm = process.env.npm_execpath;
   const command = npm ? [process.execPath, [npm, 'ci']] : ['npm', ['ci']];
-  const done = spawnSync(command[0], [...command[1], '--ignore-scripts', '--no-audit', '--no-fund', '--loglevel=error'], {
-    cwd: root,
-    stdio: ['ignore', 2, 2],
-    shell: !npm && process.platform === 'win32',
-  });
+  const done = spawnSync(
+    command[0],
+    [...command[1], '--ignore-scripts', '--no-audit', '--no-fund', '--loglevel=error'],
+    {
+      cwd: root,
+      stdio: ['ignore', 2, 2],
+      shell: !npm && process.platform === 'win32',
+    },
+  );
   if (done.status !== 0) {
     fail(
       'npm ci failed. It needs the npm registry once; look at the lines above, then run the command again.',

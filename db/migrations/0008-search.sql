@@ -1,5 +1,5 @@
 -- price_note_newest: the newest notes on an archetype in one currency, which are those that a band is made of.
-CREATE INDEX price_note_newest ON price_note (archetype_id, currency, seen_on DESC, id DESC) WHERE bag_id IS NULL;
+CREATE INDEX price_note_newest ON price_note (archetype_id, currency, bag_id, seen_on);
 
 -- club_by_name: a club is found by what its owner calls it.
 CREATE INDEX club_by_name ON club (ifnull(label, key) COLLATE NOCASE, id);

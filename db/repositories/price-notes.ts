@@ -93,16 +93,22 @@ export function notesInOthers(db: Db, archetypeId: string, currency: string, mos
 
 export type NotesCount = { archetypeId: string; currency: string; notes: number; newestOn: string };
 
-/** How many of everybody's notes there are on each archetype in currencies other than one. */
+/**
+ * How many of everybody's notes there are on each archetype in currencies other than one, and the newest day among
+ * them; where none has a day, when the last was written down.
+ */
 export function countInOthers(db: Db, currency: string): NotesCount[] {
-  // Two ranges instead of <>, so that the index passes over the currency that may have a million.
+  // Two ranges instead of <>, so that the index passes over the currency that may have a million; and only columns
+  // that the index holds.
   const part = (range: string) => `
-    SELECT archetype.id AS archetypeId, note.currency, count(*) AS notes,
-           max(ifnull(note.seen_on, substr(note.created_at, 1, 10))) AS newestOn
-      FROM archetype JOIN price_note AS note
+    SELECT archetype.id AS archetypeId, note.currency, count(*) AS notes, max(note.seen_on) AS newestOn
+      FROM archetype CROSS JOIN price_note AS note
         ON note.archetype_id = archetype.id AND note.bag_id IS NULL AND note.currency ${range} @currency
      GROUP BY archetype.id, note.currency`;
-  const sql = `${part('<')} UNION ALL ${part('>')} ORDER BY archetypeId, currency`;
+  const written = `SELECT substr(max(created_at), 1, 10) FROM price_note
+     WHERE archetype_id = archetypeId AND price_note.currency = counted.currency AND bag_id IS NULL`;
+  const sql = `SELECT archetypeId, currency, notes, ifnull(newestOn, (${written})) AS newestOn
+                 FROM (${part('<')} UNION ALL ${part('>')}) AS counted ORDER BY archetypeId, currency`;
   return all<NotesCount>(db, sql, { currency });
 }
 

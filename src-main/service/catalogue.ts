@@ -1,5 +1,5 @@
 import { archetypeSchema, type Archetype } from '../contract/catalogue.ts';
-import { listArchetypes } from '../../db/repositories/archetypes.ts';
+import { listArchetypes, type Archetype as ArchetypeRow } from '../../db/repositories/archetypes.ts';
 import type { Db } from '../../db/sqlite.ts';
 
 const KINDS: readonly Archetype['kind'][] = [
@@ -15,19 +15,23 @@ const KINDS: readonly Archetype['kind'][] = [
 /** Every archetype that is offered, shipped and the user's own: driver to putter, by loft, then id. */
 export function readCatalogue(db: Db): Archetype[] {
   return listArchetypes(db)
-    .map(({ id, kind, loftDeg, forgiveness, spinTier, lengthIn, members }) =>
-      archetypeSchema.parse({
-        id,
-        kind,
-        loftDeg,
-        forgiveness,
-        spinTier,
-        lengthIn,
-        ...(members ? { members: [...members] } : {}),
-      }),
-    )
+    .map(archetypeOf)
     .sort(
       (a, b) =>
         KINDS.indexOf(a.kind) - KINDS.indexOf(b.kind) || a.loftDeg - b.loftDeg || (a.id < b.id ? -1 : 1),
     );
+}
+
+/** A row as the contract has it. */
+export function archetypeOf(row: ArchetypeRow): Archetype {
+  const { id, kind, loftDeg, forgiveness, spinTier, lengthIn, members } = row;
+  return archetypeSchema.parse({
+    id,
+    kind,
+    loftDeg,
+    forgiveness,
+    spinTier,
+    lengthIn,
+    ...(members ? { members: [...members] } : {}),
+  });
 }

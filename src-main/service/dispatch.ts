@@ -7,6 +7,7 @@ import type { Context, Handlers } from './handler.ts';
 import { answerHandlers } from './handlers/answers.ts';
 import { bagHandlers } from './handlers/bags.ts';
 import { clubHandlers } from './handlers/clubs.ts';
+import { costHandlers } from './handlers/costs.ts';
 import { fileHandlers } from './handlers/files.ts';
 import { planHandlers } from './handlers/plans.ts';
 import { playerHandlers } from './handlers/players.ts';
@@ -23,6 +24,7 @@ const handlers: Handlers = {
   ...priceHandlers,
   ...searchHandlers,
   ...clubHandlers,
+  ...costHandlers,
   ...fileHandlers,
   ...programHandlers,
   ...shotHandlers,

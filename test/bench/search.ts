@@ -8,16 +8,7 @@ import type { Db } from '../../db/sqlite.ts';
 import { readCatalogue } from '../../src-main/service/catalogue.ts';
 import { createSearch } from '../../src-main/service/search/index.ts';
 import { mulberry32 } from '../support/random.ts';
-
-/** Milliseconds over `n` searches after warm-up, and a checksum of what was found, taken outside the timing. */
-export type SearchBench = {
-  name: 'search-players-10k' | 'search-notes-1m';
-  n: number;
-  medianMs: number;
-  p95Ms: number;
-  maxMs: number;
-  checksum: string;
-};
+import { timeEach, timesOf, type BenchResult } from './report.ts';
 
 export type SearchSizes = { players: number; notes: number };
 export const FULL_SIZES: SearchSizes = { players: 10_000, notes: 1_000_000 };
@@ -116,34 +107,19 @@ const NOTE_QUERIES = [
 ];
 
 function bench(
-  name: SearchBench['name'],
+  name: string,
   rounds: number,
   queries: readonly string[],
   search: (text: string) => string,
-): SearchBench {
+): BenchResult {
   for (const query of queries) search(query);
-  const times: number[] = [];
-  for (let round = 0; round < rounds; round += 1) {
-    const query = queries[round % queries.length] as string;
-    const start = performance.now();
-    search(query);
-    times.push(performance.now() - start);
-  }
-  times.sort((a, b) => a - b);
-  const at = (share: number) => times[Math.min(rounds - 1, Math.floor(share * rounds))] as number;
-  const checksum = queries.map((query) => search(query)).join('|');
-  return {
-    name,
-    n: rounds,
-    medianMs: at(0.5),
-    p95Ms: at(0.95),
-    maxMs: times[rounds - 1] as number,
-    checksum,
-  };
+  const asked = Array.from({ length: rounds }, (_, round) => queries[round % queries.length] as string);
+  const { times } = timeEach(asked, search);
+  return { name, ...timesOf(times), checksum: queries.map((query) => search(query)).join('|') };
 }
 
 /** The goal: p95 under 20 ms each. What is timed is `search.all`, which looks at everything at once. */
-export function benchSearch(sizes: SearchSizes = FULL_SIZES, rounds = 280): SearchBench[] {
+export function benchSearch(sizes: SearchSizes = FULL_SIZES, rounds = 280): BenchResult[] {
   const folder = mkdtempSync(path.join(tmpdir(), 'loftledger-bench-'));
   const db = buildSearchDatabase(path.join(folder, 'search.loftledger'), sizes);
   try {

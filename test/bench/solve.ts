@@ -24,7 +24,7 @@ const FULL: Amount = {
   warm: 20,
   alternatives: 40,
   raced: 6,
-  raceMs: { each: 15_000, all: 45_000 },
+  raceMs: { each: 10_000, all: 30_000 },
 };
 const QUICK: Amount = { timed: 20, warm: 5, alternatives: 4, raced: 1, raceMs: { each: 4000, all: 4000 } };
 

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { answerCalls } from './answers.ts';
 import { bagCalls } from './bags.ts';
 import { clubCalls } from './clubs.ts';
+import { archetypeCalls, costCalls } from './costs.ts';
 import { backupCalls, fileCalls } from './files.ts';
 import { planCalls } from './plans.ts';
 import { playerCalls } from './players.ts';
@@ -20,6 +21,8 @@ export const calls = {
   ...priceCalls,
   ...searchCalls,
   ...clubCalls,
+  ...costCalls,
+  ...archetypeCalls,
   ...fileCalls,
   ...backupCalls,
   ...programCalls,

@@ -154,7 +154,7 @@ const NUMBER = /^-?\d+(?:\.\d+)?$/;
  */
 export function cellText(cell: string): { text: string } | { message: string } {
   if (cell.startsWith("'") && FORMULA.test(cell.slice(1))) return { text: cell.slice(1) };
-  if (false)
+  if (FORMULA.test(cell))
     return { message: 'it begins like a formula of a spreadsheet: put an apostrophe before it' };
   if (/<[a-z!/?]/i.test(cell)) return { message: 'it holds markup: write it without <' };
   return { text: cell };

@@ -4,6 +4,7 @@ import { demoBag } from '../../../db/demo/index.ts';
 import { erasePlayer } from '../../../db/erase.ts';
 import { listBags } from '../../../db/repositories/bags.ts';
 import { listClubs } from '../../../db/repositories/clubs.ts';
+import { addCostLine, costLinesOf } from '../../../db/repositories/cost-lines.ts';
 import {
   archivePlayer,
   listPlayers,
@@ -26,7 +27,11 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
   'players.roster': ({ db }, { archived }) => (archived === true ? archivedRoster(db) : currentRoster(db)),
   'players.create': {
     label: ({ name }) => `New player: ${name}`,
-    run: ({ db, now }, { name, handicap, units }) => addPlayer(db, usualBag(name, handicap, units), now()),
+    run: ({ db, now }, { name, handicap, units }) => {
+      const opened = addPlayer(db, usualBag(name, handicap, units), now());
+      takeDefaultCosts(db, opened.bagId, units.currency);
+      return opened;
+    },
   },
   'players.update': {
     label: ({ patch }) => `Change of ${Object.keys(patch).join(', ')}`,
@@ -97,6 +102,13 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
     },
   },
 };
+
+/** A new bag begins with the user's usual costs, those in another currency left out. */
+function takeDefaultCosts(db: Db, bagId: number, currency: string): void {
+  for (const { id: _id, ...line } of costLinesOf(db, null)) {
+    if (line.amount === undefined || line.amount.currency === currency) addCostLine(db, bagId, line);
+  }
+}
 
 function bagOfNow(db: Db, playerId: number): number {
   readPlayer(db, playerId);

@@ -38,7 +38,7 @@ function edits(random: () => number) {
   const clubId = () =>
     pick(['driver', '5w', '4h', '5i', '7i', 'pw', 'sw', 'putter', 'n1', 'n2', 'hybrid-22-t3']);
   const archetype = () =>
-    pick(['hybrid-22-t3', 'wedge-50-t2', 'irons-5-pw-30-t3', 'driver-10.5-t3', 'nothing']);
+    pick(['hybrid-22-t3', 'wedge-50-t2', 'irons-5-pw-30-t3', 'driver-10.5-t3', 'nothing', 'mine-1']);
   const day = () => `2026-0${String(1 + whole(9))}-1${String(whole(10))}`;
   const band = () => {
     const low = whole(60);
@@ -62,6 +62,14 @@ function edits(random: () => number) {
     clubs: { a: clubId(), b: '7i' },
   };
   const units = { distance: 'yd', speed: 'mph', currency: 'GBP' };
+  const own = (id: string) => ({
+    id,
+    kind: 'wedge',
+    loftDeg: 53,
+    forgiveness: 2,
+    spinTier: 'mid',
+    lengthIn: 35,
+  });
   const table: Partial<Record<CallName, () => unknown>> = {
     'players.create': () => ({ name: pick(['Ada', 'Zoë', '\u{1F3CC}']), handicap: whole(40), units }),
     'players.update': () => ({
@@ -131,6 +139,19 @@ function edits(random: () => number) {
       to: pick(['bag', 'shelf', 'sold']),
       price: whole(50),
     }),
+    'costs.save': () => ({
+      bagId: pick([null, bagId()]),
+      line: pick([
+        { kind: 'delivery', amount: whole(20), currency: 'GBP', enabled: true },
+        { kind: 'bend', label: 'one wedge', amount: 4, currency: 'GBP', enabled: false },
+        { kind: 'sell-fee', percent: whole(20), enabled: true },
+      ]),
+      ...(random() < 0.3 ? { id: 1 + whole(6) } : {}),
+    }),
+    'costs.remove': () => ({ bagId: pick([null, bagId()]), id: 1 + whole(6) }),
+    'archetypes.add': () => ({ archetype: own(pick(['mine-1', 'mine-2'])) }),
+    'archetypes.update': () => ({ archetype: { ...own('mine-1'), lengthIn: 35 + whole(3) } }),
+    'archetypes.remove': () => ({ id: pick(['mine-1', 'mine-2']) }),
     'prices.add': () => ({ note: note() }),
     'prices.update': () => ({
       noteId: 1 + whole(9),

@@ -1,17 +1,33 @@
-/** Long reads by the name their caller gave, so that the caller can end them. */
+import type { ProgressEvent } from '../contract/calls/index.ts';
+import { JobCells } from '../worker/job-cells.ts';
+
+/** A long piece of work as its worker sees it. */
+export type Job = {
+  /** Shared with a thread that does the work: it reads the stop flag and writes how far it is (`JobCells`). */
+  cells: SharedArrayBuffer;
+  isStopped(): boolean;
+  /** For work on this thread. */
+  report(done: number, of: number): void;
+};
+
+/** Long reads by the name their caller gave, so that the caller can end them and hear how far they are. */
 export type Jobs = {
-  /** Runs `work` with a flag (one Int32, 0: go on) that cancelling sets; an older job of that name is cancelled. */
-  run<T>(name: string, work: (stop: SharedArrayBuffer) => Promise<T>): Promise<T>;
+  /** An older job of that name is cancelled first. */
+  run<T>(name: string, work: (job: Job) => Promise<T>): Promise<T>;
   /** @returns whether there was such a job. */
   cancel(name: string): boolean;
 };
 
-export function createJobs(): Jobs {
-  const running = new Map<string, SharedArrayBuffer>();
+/** Often enough for an eye, rarely enough for a stream of events. */
+const LOOK_EVERY_MS = 150;
+
+/** @param tell is told of a job's progress, each step at most once */
+export function createJobs(tell: (event: ProgressEvent) => void = () => undefined): Jobs {
+  const running = new Map<string, JobCells>();
   const cancel = (name: string): boolean => {
-    const stop = running.get(name);
-    if (stop === undefined) return false;
-    Atomics.store(new Int32Array(stop), 0, 1);
+    const cells = running.get(name);
+    if (cells === undefined) return false;
+    cells.stop();
     running.delete(name);
     return true;
   };
@@ -19,12 +35,28 @@ export function createJobs(): Jobs {
     cancel,
     async run(name, work) {
       cancel(name);
-      const stop = new SharedArrayBuffer(Int32Array.BYTES_PER_ELEMENT);
-      running.set(name, stop);
+      const cells = new JobCells();
+      running.set(name, cells);
+      let told = 0;
+      const look = () => {
+        const { done, of } = cells.progress;
+        if (of === 0 || done === told || running.get(name) !== cells) return;
+        told = done;
+        tell({ event: 'progress', data: { job: name, done, of } });
+      };
+      const timer = setInterval(look, LOOK_EVERY_MS);
       try {
-        return await work(stop);
+        return await work({
+          cells: cells.buffer,
+          isStopped: () => cells.isStopped,
+          report: (done, of) => {
+            cells.report(done, of);
+          },
+        });
       } finally {
-        if (running.get(name) === stop) running.delete(name);
+        clearInterval(timer);
+        look();
+        if (running.get(name) === cells) running.delete(name);
       }
     },
   };

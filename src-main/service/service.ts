@@ -18,11 +18,14 @@ export type ServiceOptions = {
 };
 
 /** The program without its window: records, answers, undo. Both hosts mount what it returns. */
-
 export async function createService({ dataDir, version, workerFile }: ServiceOptions): Promise<Gate> {
   const records = openRecords(dataDir);
   const uploads = createUploads(dataDir);
   const answerer = createAnswerer(workerFile ?? new URL('../worker/solve-worker.ts', import.meta.url));
+  const listeners = new Set<(event: HostEvent) => void>();
+  const emit = (event: HostEvent) => {
+    for (const listener of listeners) listener(event);
+  };
   const context: Context = {
     get db() {
       return records.db;
@@ -30,17 +33,13 @@ export async function createService({ dataDir, version, workerFile }: ServiceOpt
     records,
     uploads,
     answerer,
-    jobs: createJobs(),
+    jobs: createJobs(emit),
     search: createSearch(),
     version,
     dataFolder: dataDir,
     catalogue: () => readCatalogue(records.db),
     now: () => new Date().toISOString(),
     today: localDay,
-  };
-  const listeners = new Set<(event: HostEvent) => void>();
-  const emit = (event: HostEvent) => {
-    for (const listener of listeners) listener(event);
   };
   const dispatch = dispatcher(context, emit);
   return {

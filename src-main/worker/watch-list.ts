@@ -5,13 +5,14 @@ import { extrasMinor } from '../domain/prices/cost.ts';
 import type { Candidate } from '../domain/solve/build/candidates.ts';
 import { SolveStopped, type Hooks, type Instance } from '../domain/solve/index.ts';
 import { compareIds } from '../domain/solve/order.ts';
+import { JobCells } from './job-cells.ts';
 import { inPlaceOf } from './seen-one.ts';
 import { entryPrice, headlineAt, type PricedCurve } from './seen-one-entry.ts';
 import { curveOf, watchedBag, type BagTask, type WatchedBag } from './watch-list-bag.ts';
 
 export type WatchTask = BagTask & {
-  /** Of one Int32: anything but 0 ends the work. Shared, so that the thread need not be killed. */
-  stop?: SharedArrayBuffer;
+  /** Of `JobCells`. */
+  cells?: SharedArrayBuffer;
 };
 
 export type WatchOutcome = { cancelled: boolean; items: WatchItem[] };
@@ -36,13 +37,13 @@ type Entry = {
  * the price at which each, alone beside what is priced already, first enters the plan, less its delivery and grips.
  * Near duplicates stand behind the best of them. Nothing for a player in pain.
  */
-export function watchList({ stop, ...task }: WatchTask): WatchOutcome {
-  const flag = stop === undefined ? null : new Int32Array(stop);
-  const hooks: Hooks = { shouldStop: () => flag !== null && Atomics.load(flag, 0) !== 0 };
+export function watchList({ cells, ...task }: WatchTask): WatchOutcome {
+  const job = new JobCells(cells);
+  const hooks: Hooks = { shouldStop: () => job.isStopped };
   try {
     const bag = watchedBag(task, hooks);
     const stopped = bag.prepared.found.some((finding) => finding.verdict === 'stop');
-    return { cancelled: false, items: stopped ? [] : itemsOf(bag, entriesOf(bag, hooks)) };
+    return { cancelled: false, items: stopped ? [] : itemsOf(bag, entriesOf(bag, hooks, job)) };
   } catch (error) {
     if (error instanceof SolveStopped) return { cancelled: true, items: [] };
     throw error;
@@ -67,18 +68,19 @@ function itemsOf({ prepared }: WatchedBag, entries: readonly Entry[]): WatchItem
     }));
 }
 
-function entriesOf(watched: WatchedBag, hooks: Hooks): Entry[] {
+function entriesOf(watched: WatchedBag, hooks: Hooks, job: JobCells): Entry[] {
   const { instance, candidates } = watched.prepared.built;
   const solved = new Map<string, Omit<Entry, 'candidate'> | null>();
-  return watched.unpriced.flatMap((id) => {
+  return watched.unpriced.flatMap((id, i) => {
+    job.report(i, watched.unpriced.length);
     const candidate = candidates.get(id);
     if (!candidate) return [];
-    const job = jobOf(instance, id);
-    let entry = solved.get(job);
+    const kind = jobOf(instance, id);
+    let entry = solved.get(kind);
     if (entry === undefined) {
       const extras = extrasMinor(candidate.archetype, watched.bag.costs);
       entry = entryOf(watched.prepared, curveOf(watched, id, hooks), extras);
-      solved.set(job, entry);
+      solved.set(kind, entry);
     }
     return entry === null ? [] : [{ candidate, ...entry }];
   });

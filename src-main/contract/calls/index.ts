@@ -34,5 +34,8 @@ export type CallMode<K extends CallName> = (typeof calls)[K]['mode'];
 export type CallArgs<K extends CallName> = z.infer<(typeof calls)[K]['args']>;
 export type CallResult<K extends CallName> = z.infer<(typeof calls)[K]['result']>;
 
+/** How far a long piece of work is; `job` is the name that its call gave. */
+export type ProgressEvent = { event: 'progress'; data: { job: string; done: number; of: number } };
+
 /** What the service tells every window: after a change, so that screens read again. */
 export type ChangeEvent = { event: 'changed'; data: { call: string; bagId?: number; playerId?: number } };

@@ -170,9 +170,10 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
   },
   'prices.watchList': async ({ db, catalogue, today, answerer, jobs }, { bagId, job }) => {
     const { file } = loadBag(db, bagId);
-    const run = (stop?: SharedArrayBuffer) =>
-      answerer.watchList({ file, catalogue: catalogue(), today: today(), ...(stop ? { stop } : {}) });
-    return job === undefined ? run() : jobs.run(job, run);
+    const task = { file, catalogue: catalogue(), today: today() };
+    return job === undefined
+      ? answerer.watchList(task)
+      : jobs.run(job, ({ cells }) => answerer.watchList({ ...task, cells }));
   },
   'jobs.cancel': ({ jobs }, { job }) => ({ cancelled: jobs.cancel(job) }),
 };

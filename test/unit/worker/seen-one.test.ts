@@ -1,3 +1,4 @@
+import { JobCells } from '../../../src-main/worker/job-cells.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../db/catalogue/index.ts';
@@ -122,10 +123,10 @@ describe('the watch list', () => {
     );
   });
   it('ends at once when its flag is set', () => {
-    const stop = new SharedArrayBuffer(4);
-    new Int32Array(stop)[0] = 1;
+    const job = new JobCells();
+    job.stop();
     const [file] = fc.sample(anyBag, { seed: 13, numRuns: 1 });
     if (!file) throw new Error('no bag');
-    expect(watchList({ file, catalogue, today, stop })).toEqual({ cancelled: true, items: [] });
+    expect(watchList({ file, catalogue, today, cells: job.buffer })).toEqual({ cancelled: true, items: [] });
   });
 });

@@ -2,6 +2,7 @@ import { readdirSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { guarded, StorageError } from './errors.ts';
 import { makePrivateFile, makePrivateFolder, publish, removeDatabase, sizeOf, stampOf } from './files.ts';
+import { withSetupLock } from './lock.ts';
 import { isOpenHere } from './open-files.ts';
 import { connect, pragmaNumber, type Db } from './sqlite.ts';
 import { verifyFile } from './verify.ts';
@@ -20,6 +21,11 @@ export function backupFolderOf(file: string): string {
   return join(dirname(file), 'backups');
 }
 
+/** The folder for exports that the user gives no place. */
+export function exportFolderOf(file: string): string {
+  return join(dirname(file), 'exports');
+}
+
 export type BackupOptions = { dir: string; now: string; reason: string; keep?: number };
 
 /**
@@ -28,7 +34,7 @@ export type BackupOptions = { dir: string; now: string; reason: string; keep?: n
  */
 export function makeBackup(db: Db, options: BackupOptions): Backup {
   const { dir, now, reason, keep = BACKUPS_KEPT } = options;
-  return guarded(dir, 'Backing up to', () => {
+  const make = () => {
     makePrivateFolder(dir);
     const sequence = (listBackups(dir)[0]?.sequence ?? 0) + 1;
     const takenAt = stampOf(now);
@@ -36,7 +42,8 @@ export function makeBackup(db: Db, options: BackupOptions): Backup {
     const bytes = copyOut(db, file);
     for (const old of listBackups(dir).slice(keep)) rmSync(old.file, { force: true });
     return { file, sequence, takenAt, reason, bytes };
-  });
+  };
+  return guarded(dir, 'Backing up to', () => withSetupLock(db.name, make));
 }
 
 /** The backups of a folder, newest first. Files of other names are left alone. */
@@ -64,9 +71,8 @@ export function exportDatabase(db: Db, target: string): number {
     const remedy = 'Choose another name for the export.';
     throw new StorageError('in-use', `${target} is the open database itself`, remedy, target);
   }
-  return guarded(target, 'Exporting to', () =>
-    copyOut(db, target, (copy) => copy.exec('DELETE FROM undo_log; DELETE FROM undo_step; VACUUM;')),
-  );
+  const forget = (copy: Db) => copy.exec('DELETE FROM undo_log; DELETE FROM undo_step; VACUUM;');
+  return guarded(target, 'Exporting to', () => withSetupLock(db.name, () => copyOut(db, target, forget)));
 }
 
 /** A verified, flushed copy in one file, in its place in one step. */

@@ -5,6 +5,8 @@ import { backupFolderOf } from './backup.ts';
 import { checkDatabase } from './check.ts';
 import { guarded, StorageError, toStorageError } from './errors.ts';
 import { exists, makePrivateFile, removeDatabase } from './files.ts';
+import { COPY } from './leftovers.ts';
+import { withSetupLock } from './lock.ts';
 import { migrate } from './migrate.ts';
 import { loadMigrations, type Migration } from './migration-files.ts';
 import { isOpenHere } from './open-files.ts';
@@ -20,10 +22,15 @@ export type ImportReport = { version: number; rows: Record<string, number> };
  * Looks whether a `.loftledger` file can be imported, and what it holds. The file is copied first and only the
  * copy is opened, barred from changes, in defensive mode: structure, rules and links are checked, and every table, index,
  * trigger and view must be one of ours.
+ * @param copyPrefix of the private folder for the copy, where the system's folder for such is not the place.
  * @throws StorageError 'missing', 'empty-file', 'foreign-file', 'newer-database', 'damaged', 'in-use'.
  */
-export function checkImport(file: string, migrations = loadMigrations()): ImportReport {
-  return withCopy(file, migrations, (copy, version) => {
+export function checkImport(
+  file: string,
+  migrations = loadMigrations(),
+  copyPrefix = TEMPORARY,
+): ImportReport {
+  return withCopy({ file, migrations, copyPrefix }, (copy, version) => {
     const db = connect(copy, { readonly: true, mustExist: true });
     try {
       return { version, rows: countRows(db) };
@@ -38,13 +45,18 @@ export function checkImport(file: string, migrations = loadMigrations()): Import
  * older schema is upgraded in a copy. Every rule of our tables holds for each row. Seed the catalogue afterwards.
  * @throws StorageError as checkImport; 'not-empty'; 'bad-rows' naming the table whose rule a row breaks.
  */
-export function copyRowsFrom(db: Db, file: string, migrations = loadMigrations()): ImportReport {
+export function copyRowsFrom(
+  db: Db,
+  file: string,
+  migrations = loadMigrations(),
+  copyPrefix = TEMPORARY,
+): ImportReport {
   const full = Object.keys(countRows(db));
   if (full.length > 0) {
     const message = `Rows can be copied into a fresh database only; this one has some in ${full.join(', ')}`;
     throw new StorageError('not-empty', message, 'Copy into a new database.', db.name);
   }
-  return withCopy(file, migrations, (copy, version) => {
+  return withCopy({ file, migrations, copyPrefix }, (copy, version) => {
     upgradeCopy(copy, migrations, version);
     db.prepare('ATTACH ? AS incoming').run(copy);
     try {
@@ -74,7 +86,7 @@ export type ImportOptions = {
 export function importDatabase(options: ImportOptions): ImportReport & Replaced {
   const { file, source, now } = options;
   const migrations = options.migrations ?? loadMigrations();
-  return guarded(file, 'Importing into', () => {
+  const replaceAll = (): ImportReport & Replaced => {
     const prepared = `${file}.import`;
     removeDatabase(prepared);
     try {
@@ -83,7 +95,7 @@ export function importDatabase(options: ImportOptions): ImportReport & Replaced 
       try {
         makePrivateFile(prepared);
         migrate(fresh, { file: prepared, migrations, now, backupDir: null });
-        report = copyRowsFrom(fresh, source, migrations);
+        report = copyRowsFrom(fresh, source, migrations, `${file}${COPY}`);
         checkDatabase(fresh, prepared, 'full');
       } finally {
         fresh.close();
@@ -94,22 +106,23 @@ export function importDatabase(options: ImportOptions): ImportReport & Replaced 
     } finally {
       removeDatabase(prepared);
     }
-  });
+  };
+  return guarded(file, 'Importing into', () => withSetupLock(file, replaceAll));
 }
 
+const TEMPORARY = join(tmpdir(), 'loftledger-import-');
+
+type Looked = { file: string; migrations: readonly Migration[]; copyPrefix: string };
+
 /** Checks a file in a private copy, with its log where it has one, and runs fn on the copy. */
-function withCopy<T>(
-  file: string,
-  migrations: readonly Migration[],
-  fn: (copy: string, version: number) => T,
-): T {
+function withCopy<T>({ file, migrations, copyPrefix }: Looked, fn: (copy: string, version: number) => T): T {
   return guarded(file, 'Importing', () => {
     if (isOpenHere(file)) {
       const message = `${file} is the open database itself`;
       throw new StorageError('in-use', message, 'Choose the file of an export or a backup.', file);
     }
     verifyHeader(file, migrations.length);
-    const folder = mkdtempSync(join(tmpdir(), 'loftledger-import-'));
+    const folder = mkdtempSync(copyPrefix);
     try {
       const copy = join(folder, 'copy.loftledger');
       copyFileSync(file, copy);

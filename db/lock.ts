@@ -1,4 +1,4 @@
-import { dirname, join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { codeOf, guarded, StorageError } from './errors.ts';
 import { makePrivateFolder } from './files.ts';
 import { connect, type Db } from './sqlite.ts';
@@ -38,22 +38,29 @@ function lockFile(file: string, timeoutMs: number): Lock | null {
 }
 
 const SETUP_TIMEOUT_MS = 30_000;
+/** Files whose lock this thread has: a replacement makes a backup, which asks for the same lock. */
+const held = new Set<string>();
 
 /**
- * Runs fn while no other process creates, upgrades, opens or replaces the same database.
+ * Runs fn while no other process creates, upgrades, opens, replaces or copies the same database. A database in
+ * memory has nobody to wait for.
  * @throws StorageError 'busy' after half a minute.
  */
 export function withSetupLock<T>(file: string, fn: () => T): T {
+  const name = resolve(file);
+  if (file === ':memory:' || held.has(name)) return fn();
   const lock = guarded(dirname(file), 'Opening the folder', () =>
     lockFile(`${file}.setup-lock`, SETUP_TIMEOUT_MS),
   );
   if (lock === null) {
-    const message = `${file}: another process has been opening or upgrading it for half a minute`;
+    const message = `${file}: another process has been opening or copying it for half a minute`;
     throw new StorageError('busy', message, 'Close the other program and try again.', file);
   }
+  held.add(name);
   try {
     return fn();
   } finally {
+    held.delete(name);
     lock.release();
   }
 }

@@ -3,6 +3,7 @@ import { backupFolderOf } from './backup.ts';
 import { checkDatabase, type CheckLevel } from './check.ts';
 import { guarded, StorageError } from './errors.ts';
 import { exists, makePrivateFile, makePrivateFolder, publish, removeDatabase, sizeOf } from './files.ts';
+import { removeLeftovers } from './leftovers.ts';
 import { withSetupLock } from './lock.ts';
 import { migrate, type MigrateReport } from './migrate.ts';
 import { loadMigrations, type Migration } from './migration-files.ts';
@@ -58,6 +59,7 @@ export function openDatabase(options: OpenOptions): Opened {
     if (options.readonly === true) return openToRead(options, migrations);
     makePrivateFolder(dirname(file));
     return withSetupLock(file, () => {
+      removeLeftovers(file);
       const created = !exists(file);
       if (created) create(file, migrations, options.now);
       return { ...openToWrite(options, migrations), created };

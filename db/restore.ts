@@ -1,7 +1,9 @@
 import { copyFileSync } from 'node:fs';
+import { dirname } from 'node:path';
 import { backupFolderOf } from './backup.ts';
 import { guarded, StorageError } from './errors.ts';
-import { makePrivateFile, removeDatabase } from './files.ts';
+import { makePrivateFile, makePrivateFolder, removeDatabase } from './files.ts';
+import { withSetupLock } from './lock.ts';
 import { loadMigrations, type Migration } from './migration-files.ts';
 import { isOpenHere } from './open-files.ts';
 import { replaceDatabase, type Replaced } from './replace.ts';
@@ -31,19 +33,22 @@ export function restoreBackup(options: RestoreOptions): Replaced {
       throw new StorageError('in-use', `${backup} is open here`, remedy, backup);
     }
     const { walLeft } = verifyHeader(backup, newest);
-    const prepared = `${file}.restore`;
-    removeDatabase(prepared);
-    try {
-      copyFileSync(backup, prepared);
-      if (walLeft) copyFileSync(`${backup}-wal`, `${prepared}-wal`);
-      makePrivateFile(prepared);
-      foldLog(prepared);
-      verifyFile(prepared, newest, backup);
-      const backupDir = options.backupDir ?? backupFolderOf(file);
-      return replaceDatabase({ file, prepared, now, backupDir, reason: 'before-restore' });
-    } finally {
+    makePrivateFolder(dirname(file));
+    return withSetupLock(file, () => {
+      const prepared = `${file}.restore`;
       removeDatabase(prepared);
-    }
+      try {
+        copyFileSync(backup, prepared);
+        if (walLeft) copyFileSync(`${backup}-wal`, `${prepared}-wal`);
+        makePrivateFile(prepared);
+        foldLog(prepared);
+        verifyFile(prepared, newest, backup);
+        const backupDir = options.backupDir ?? backupFolderOf(file);
+        return replaceDatabase({ file, prepared, now, backupDir, reason: 'before-restore' });
+      } finally {
+        removeDatabase(prepared);
+      }
+    });
   });
 }
 

@@ -1,5 +1,6 @@
 // A process of its own for the tests of locks, first opening and kills: node db-child.ts <what> <path>.
 // It prints one JSON line a thing done.
+import { backupFolderOf, makeBackup } from '../../db/backup.ts';
 import { openDatabase } from '../../db/open.ts';
 import { createPlayer, updatePlayer } from '../../db/repositories/players.ts';
 import { tryLock } from '../../db/lock.ts';
@@ -19,6 +20,10 @@ if (what === 'lock') {
   say(report);
   if (what === 'open') db.close();
   else stay();
+} else if (what === 'back-up') {
+  const { db } = openDatabase({ file: path, now: NOW });
+  say(makeBackup(db, { dir: backupFolderOf(path), now: new Date().toISOString(), reason: 'by-hand' }));
+  db.close();
 } else if (what === 'write') {
   const { db } = openDatabase({ file: path, now: NOW });
   // Each line stands for a commit that returned: what was said must be there afterwards.

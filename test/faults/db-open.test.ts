@@ -294,26 +294,44 @@ test('a log whose tail was torn loses no commit before the tear', () => {
   expect(last).toBe(30);
 });
 
-test('what a kill left half done does not stand in the way', () => {
+test('what a kill left half done does not stand in the way, and is gone after the next opening', () => {
   const folder = tempFolder();
   const file = join(folder, 'data.loftledger');
-  for (const left of ['.new', '.new-journal', '.restore', '.import']) writeFileSync(file + left, 'half');
+  openTemp(file).db.close();
+  const before = readdirSync(folder).sort();
+  for (const left of ['.new', '.new-journal', '.restore', '.restore-wal', '.import', '.import-journal'])
+    writeFileSync(file + left, 'half');
+  const copy = `${file}.looked-at-aB3xYz`;
+  mkdirSync(copy);
+  writeFileSync(join(copy, 'copy.loftledger'), 'half');
+  const notOurs = join(folder, 'other.loftledger.import');
+  writeFileSync(notOurs, 'somebody else’s');
+  for (const name of ['backups', 'exports']) {
+    mkdirSync(join(folder, name));
+    writeFileSync(join(folder, name, '000001_2026-11-26T04-20-00-000Z_by-hand.loftledger.part'), 'half');
+    writeFileSync(join(folder, name, '000001_2026-11-26T04-20-00-000Z_by-hand.loftledger.part-journal'), '');
+    writeFileSync(join(folder, name, 'notes.part'), 'somebody else’s');
+  }
+  const dir = join(folder, 'backups');
+  expect(listBackups(dir)).toEqual([]);
   const { db } = openTemp(file);
   expect(listPlayers(db)).toEqual([]);
-  const dir = join(folder, 'backups');
-  mkdirSync(dir);
-  const half = join(dir, '000001_2026-11-26T04-20-00-000Z_by-hand.loftledger.part');
-  writeFileSync(half, 'half');
-  expect(listBackups(dir)).toEqual([]);
+  expect(readdirSync(folder).filter((name) => !/-(wal|shm)$/.test(name))).toEqual(
+    [...before, 'backups', 'exports', 'other.loftledger.import'].sort(),
+  );
+  expect(readdirSync(dir)).toEqual(['notes.part']);
+  expect(readdirSync(join(folder, 'exports'))).toEqual(['notes.part']);
   const { file: backup } = makeBackup(db, { dir, now: NOW, reason: 'by-hand' });
   db.close();
   expect(restoreBackup({ file, backup, now: NOW }).backup?.sequence).toBe(2);
-  expect(readdirSync(folder).sort()).toEqual([
-    'backups',
-    'data.loftledger',
-    'data.loftledger.import',
-    'data.loftledger.setup-lock',
-  ]);
+});
+
+test('a first opening that was killed half way does not stand in the way either', () => {
+  const folder = tempFolder();
+  const file = join(folder, 'data.loftledger');
+  for (const left of ['.new', '.new-journal']) writeFileSync(file + left, 'half');
+  expect(listPlayers(openTemp(file).db)).toEqual([]);
+  expect(readdirSync(folder).filter((name) => name.includes('.new'))).toEqual([]);
 });
 
 test('a large file leaves its check for after first paint', () => {

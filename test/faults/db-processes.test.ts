@@ -91,6 +91,22 @@ describe('several processes at once', () => {
   });
 });
 
+describe('backups of several processes at once', () => {
+  test('take turns: each has a number of its own, and none takes another’s half for a leftover', async () => {
+    const folder = tempFolder();
+    const file = join(folder, 'data.loftledger');
+    const { db } = openTemp(file);
+    const children = Array.from({ length: 3 }, () => child('back-up', file));
+    const reports = await Promise.all(children.map(({ line }) => line()));
+    const mine = makeBackup(db, { dir: join(folder, 'backups'), now: NOW, reason: 'by-hand' });
+    const exits = await Promise.all(children.map(({ gone }) => gone));
+    expect(exits.map(([code]: unknown[]) => code)).toEqual([0, 0, 0]);
+    const numbers = reports.map((report) => Number(report?.['sequence'])).sort();
+    expect(numbers).toEqual([1, 2, 3]);
+    expect(mine.sequence).toBe(4);
+  });
+});
+
 describe('kill -9', () => {
   test('while writing loses nothing that was committed, and undo agrees with the data', async () => {
     for (const wanted of [3, 120, 400]) {

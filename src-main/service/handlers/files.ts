@@ -3,7 +3,7 @@ import path from 'node:path';
 import type { FileSource } from '../../contract/calls/files.ts';
 import type { Units } from '../../contract/primitives.ts';
 import { readBagFile } from '../../contract/read-bag.ts';
-import { exportDatabase } from '../../../db/backup.ts';
+import { exportDatabase, exportFolderOf } from '../../../db/backup.ts';
 import { stampOf } from '../../../db/files.ts';
 import { checkImport, importDatabase } from '../../../db/import.ts';
 import { listPlayers } from '../../../db/repositories/players.ts';
@@ -80,7 +80,11 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
     name: `loftledger-roster-${today()}.csv`,
     text: exportRoster(db),
   }),
-  'files.checkDatabase': ({ uploads }, { upload }) => checkImport(uploads.find(upload).file),
+  'files.checkDatabase': ({ uploads }, { upload }) => {
+    const { file } = uploads.find(upload);
+    // Looked at beside the upload: in the private folder that a start empties.
+    return checkImport(file, undefined, `${file}-`);
+  },
   'files.importDatabase': ({ records, uploads, now }, { upload }) => {
     const { file: source } = uploads.find(upload);
     const { version, rows } = records.replace((file) => importDatabase({ file, source, now: now() }));
@@ -88,7 +92,7 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
     return { version, rows, restart: true as const };
   },
   'files.exportDatabase': ({ db, records, now }) => {
-    const folder = path.join(path.dirname(fileOf(records)), 'exports');
+    const folder = exportFolderOf(fileOf(records));
     mkdirSync(folder, { recursive: true, mode: 0o700 });
     const file = path.join(folder, `loftledger-${stampOf(now())}.loftledger`);
     return { file, bytes: exportDatabase(db, file) };

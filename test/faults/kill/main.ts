@@ -1,5 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
+import { killAtEachStep, type StepReport } from '../step/run.ts';
+import { WORKS } from '../step/works.ts';
 import { runKills, type KillReport } from './run.ts';
 
 const HELP = `npm run faults -- [--kills N] [--seed N] [--json]
@@ -9,6 +11,7 @@ every row with what was told to be committed; looks through all backups, exports
 
 --kills N   how often (default 1000)
 --seed N    other moments and edits (default 1)
+--steps     instead: each work (first opening, upgrade, backup, restore, ...) killed before each of its steps
 --json      the counts as JSON
 
 Exit code 0 when nothing was lost, damaged or half written.`;
@@ -28,6 +31,25 @@ function text(report: KillReport): string {
   ].join('\n');
 }
 
+/** @returns whether all is well. */
+async function steps(json: boolean): Promise<boolean> {
+  const reports: StepReport[] = [];
+  for (const work of WORKS) {
+    const report = await killAtEachStep(work);
+    for (const problem of report.problems) process.stderr.write(`${work.name}, ${problem}\n`);
+    if (!json) process.stdout.write(`${String(report.killed).padStart(6)}  ${work.name}\n`);
+    reports.push(report);
+  }
+  const killed = reports.reduce((sum, report) => sum + report.killed, 0);
+  const problems = reports.reduce((sum, report) => sum + report.problems.length, 0);
+  process.stdout.write(
+    json
+      ? `${JSON.stringify(reports, null, 2)}\n`
+      : `${String(killed)} kills, one before each step; ${String(problems)} left something else than before or after\n`,
+  );
+  return problems === 0;
+}
+
 /** A whole number above 0. */
 function count(flag: string, given: string): number {
   if (!/^[1-9]\d{0,8}$/.test(given)) throw new Error(`${flag} ${given} is no whole number above 0.\n${HELP}`);
@@ -40,10 +62,12 @@ try {
       kills: { type: 'string', default: '1000' },
       seed: { type: 'string', default: '1' },
       json: { type: 'boolean', default: false },
+      steps: { type: 'boolean', default: false },
       help: { type: 'boolean', default: false },
     },
   });
   if (values.help) process.stdout.write(`${HELP}\n`);
+  else if (values.steps) process.exitCode = (await steps(values.json)) ? 0 : 1;
   else {
     const report = await runKills({
       kills: count('--kills', values.kills),

@@ -32,6 +32,7 @@ const MAY_IMPORT = {
   'src-main/cli': [
     'src-main/cli',
     'build/find-chromium',
+    'src-main/host/print',
     'src-main/worker',
     'src-main/service',
     'src-main/contract',

@@ -3,14 +3,14 @@ import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import type { Readable, Writable } from 'node:stream';
-import { openCdpPipe, type CdpPipe } from './cdp-pipe.ts';
+import { openChromiumPipe, type ChromiumPipe } from '../host/chromium-pipe.ts';
 import { CHROMIUM_PREFERENCES, chromiumArguments } from './chromium-arguments.ts';
 import { writeLaunchPage } from './launch-page.ts';
 import { closeBrowser } from './window-control.ts';
 import type { WindowPlace } from '../host/window-place.ts';
 
 export type ChromiumWindow = {
-  pipe: CdpPipe;
+  pipe: ChromiumPipe;
   /** The launch page has been used: takes it away. */
   forgetLaunchPage(): void;
   /** Settles when Chromium has ended, which it does when its window closes. */
@@ -42,7 +42,7 @@ export function openChromium(options: ChromiumOptions): ChromiumWindow {
     env: options.env,
     stdio: ['ignore', 'ignore', 'pipe', 'pipe', 'pipe'],
   });
-  const pipe = openCdpPipe(child.stdio[3] as Writable, child.stdio[4] as Readable);
+  const pipe = openChromiumPipe(child.stdio[3] as Writable, child.stdio[4] as Readable);
   const ended = endOf(child).finally(() => removeProfile(profileDir));
   return {
     pipe,

@@ -1,10 +1,10 @@
-import type { CdpPipe } from './cdp-pipe.ts';
+import type { ChromiumPipe } from '../host/chromium-pipe.ts';
 import { asWindowPlace, type WindowPlace } from '../host/window-place.ts';
 
 /** What we ask of our own window through Chromium's pipe. Each throws when Chromium is gone. */
 
 /** Un-minimised and above the others. */
-export async function bringToFront(pipe: CdpPipe): Promise<void> {
+export async function bringToFront(pipe: ChromiumPipe): Promise<void> {
   const page = await pageTarget(pipe);
   if (page === null) return;
   const { windowId, bounds } = await windowOf(pipe, page);
@@ -18,7 +18,10 @@ export async function bringToFront(pipe: CdpPipe): Promise<void> {
  * @param before the place as known so far: a maximised window keeps the size that it goes back to.
  * @returns null while there is no window, or a minimised one.
  */
-export async function currentPlace(pipe: CdpPipe, before: WindowPlace | null): Promise<WindowPlace | null> {
+export async function currentPlace(
+  pipe: ChromiumPipe,
+  before: WindowPlace | null,
+): Promise<WindowPlace | null> {
   const page = await pageTarget(pipe);
   if (page === null) return null;
   const { bounds } = await windowOf(pipe, page);
@@ -28,21 +31,21 @@ export async function currentPlace(pipe: CdpPipe, before: WindowPlace | null): P
   return asWindowPlace({ ...bounds, maximized: false });
 }
 
-export async function hasPage(pipe: CdpPipe): Promise<boolean> {
+export async function hasPage(pipe: ChromiumPipe): Promise<boolean> {
   return (await pageTarget(pipe)) !== null;
 }
 
-export async function closeBrowser(pipe: CdpPipe): Promise<void> {
+export async function closeBrowser(pipe: ChromiumPipe): Promise<void> {
   await pipe.send('Browser.close');
 }
 
-async function pageTarget(pipe: CdpPipe): Promise<string | null> {
+async function pageTarget(pipe: ChromiumPipe): Promise<string | null> {
   const { targetInfos } = await pipe.send('Target.getTargets');
   const page = (targetInfos as { type: string; targetId: string }[]).find(({ type }) => type === 'page');
   return page?.targetId ?? null;
 }
 
-async function windowOf(pipe: CdpPipe, targetId: string) {
+async function windowOf(pipe: ChromiumPipe, targetId: string) {
   const answer = await pipe.send('Browser.getWindowForTarget', { targetId });
   return answer as { windowId: number; bounds: Record<string, unknown> };
 }

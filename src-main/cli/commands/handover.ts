@@ -1,17 +1,17 @@
 import { findChromium } from '../../../build/find-chromium.mjs';
-import type { BagFile } from '../../contract/bag-file.ts';
-import { toMinor } from '../../contract/money.ts';
 import { MAX_BAG_BYTES, readBagFile } from '../../contract/read-bag.ts';
+import { openChromiumPrinter } from '../../host/print/chromium-printer.ts';
 import { csv } from '../../domain/report/csv.ts';
 import { handOver } from '../../domain/report/document.ts';
 import { html, type Paper } from '../../domain/report/html.ts';
 import { markdown } from '../../domain/report/markdown.ts';
 import type { HandOver } from '../../domain/report/model.ts';
 import { readCatalogue } from '../../service/catalogue.ts';
-import { openPrinter, PrintError } from '../../service/handover/printer.ts';
+import { PrintError } from '../../service/handover/printer.ts';
 import { SaveError, saveWhole } from '../../service/handover/save.ts';
 import { answerBag } from '../../worker/answer.ts';
 import { dayOf, readFlags, type Command } from '../args.ts';
+import { withBudget } from '../budget.ts';
 import { EXIT, UsageError } from '../exit.ts';
 import { readInput, userPath } from '../files.ts';
 import { withStore } from '../store.ts';
@@ -61,7 +61,7 @@ Exit code 0 when the document is made, 1 where pdf has no Chromium, 2 for wrong 
     const file = withBudget(readBagFile(readInput(values.bag, 'bag file', MAX_BAG_BYTES)), values.budget);
     try {
       // Chromium starts while the answer is reckoned.
-      const printer = format === 'pdf' ? openPrinter({ chromium: findChromium() }) : null;
+      const printer = format === 'pdf' ? openChromiumPrinter({ chromium: findChromium() }) : null;
       try {
         const catalogue = withStore(values.data, readCatalogue);
         const { advice, plan } = answerBag(file, catalogue, { today, withInstance: false, locale });
@@ -77,7 +77,10 @@ Exit code 0 when the document is made, 1 where pdf has no Chromium, 2 for wrong 
     } catch (error) {
       if (error instanceof SaveError) throw new UsageError(error.message);
       if (!(error instanceof PrintError)) throw error;
-      process.stderr.write(`loftledger handover: ${error.message}\nmd, csv, json and html need none.\n`);
+      const said = error.lastWords === '' ? '' : `\nIt said: ${error.lastWords}`;
+      process.stderr.write(
+        `loftledger handover: ${error.message}${said}\nmd, csv, json and html need none.\n`,
+      );
       return EXIT.no;
     }
   },
@@ -103,15 +106,4 @@ function oneOf<T extends string>(flag: string, value: string | undefined, allowe
     throw new UsageError(`${flag} ${given}. Give one of: ${allowed.join(', ')}.`);
   }
   return found;
-}
-
-function withBudget(file: BagFile, text: string | undefined): BagFile {
-  if (text === undefined) return file;
-  const amount = /^\d+(?:\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
-  if (!(amount <= 10_000_000) || toMinor(amount, file.units.currency) === null) {
-    throw new UsageError(
-      `--budget ${text} is no amount in ${file.units.currency}. Give a number such as 150, without sign or currency.`,
-    );
-  }
-  return { ...file, budget: { ...file.budget, amount } };
 }

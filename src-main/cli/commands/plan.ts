@@ -1,9 +1,8 @@
-import type { BagFile } from '../../contract/bag-file.ts';
-import { toMinor } from '../../contract/money.ts';
 import { MAX_BAG_BYTES, readBagFile } from '../../contract/read-bag.ts';
 import { answerBag } from '../../worker/answer.ts';
 import { readCatalogue } from '../../service/catalogue.ts';
 import { dayOf, readFlags, type Command } from '../args.ts';
+import { withBudget } from '../budget.ts';
 import { EXIT, UsageError } from '../exit.ts';
 import { readInput, writeWhole } from '../files.ts';
 import { withStore } from '../store.ts';
@@ -49,14 +48,3 @@ Exit code 0 for every status of the plan, 2 for wrong input or use.`,
     return EXIT.ok;
   },
 };
-
-function withBudget(file: BagFile, text: string | undefined): BagFile {
-  if (text === undefined) return file;
-  const amount = /^\d+(?:\.\d+)?$/.test(text) ? Number(text) : Number.NaN;
-  if (!(amount <= 10_000_000) || toMinor(amount, file.units.currency) === null) {
-    throw new UsageError(
-      `--budget ${text} is no amount in ${file.units.currency}. Give a number such as 150, without sign or currency.`,
-    );
-  }
-  return { ...file, budget: { ...file.budget, amount } };
-}

@@ -1,6 +1,6 @@
 import { PassThrough } from 'node:stream';
 import { describe, expect, it } from 'vitest';
-import { openCdpPipe } from '../../../src-main/browser-host/cdp-pipe.ts';
+import { openChromiumPipe } from '../../../src-main/host/chromium-pipe.ts';
 import { bringToFront, currentPlace, hasPage } from '../../../src-main/browser-host/window-control.ts';
 
 type Command = { id: number; method: string; params: Record<string, unknown> };
@@ -18,7 +18,7 @@ function fakeChromium(answers: Record<string, unknown>) {
       if (result !== undefined) fromChromium.write(`${JSON.stringify({ id: command.id, result })}\0`);
     }
   });
-  return { pipe: openCdpPipe(toChromium, fromChromium), commands, toChromium, fromChromium };
+  return { pipe: openChromiumPipe(toChromium, fromChromium), commands, toChromium, fromChromium };
 }
 
 const PAGE = {

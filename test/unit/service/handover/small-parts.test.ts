@@ -3,13 +3,11 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { fileNamesFor } from '../../../../src-main/service/handover/file-names.ts';
-import { headlessArguments } from '../../../../src-main/service/handover/headless-arguments.ts';
 import {
   MAX_PICTURE_BYTES,
   pictureData,
   PictureError,
 } from '../../../../src-main/service/handover/picture.ts';
-import { openPrinter, PrintError } from '../../../../src-main/service/handover/printer.ts';
 import { SaveError, saveWhole } from '../../../../src-main/service/handover/save.ts';
 
 describe('file names of a batch', () => {
@@ -73,24 +71,5 @@ describe('saving', () => {
     expect(
       readdirSync(path.dirname(folder)).filter((name) => name.startsWith(`${path.basename(folder)}.`)),
     ).toEqual([]);
-  });
-});
-
-describe('printer', () => {
-  it('says what to install where there is no Chromium', () => {
-    expect(() => openPrinter({ chromium: null })).toThrow(PrintError);
-    expect(() => openPrinter({ chromium: null })).toThrow(/apt-get install chromium.*LOFTLEDGER_CHROMIUM/);
-  });
-  it('runs without network, and without a sandbox only as root', () => {
-    const words = headlessArguments({ profile: '/p', asRoot: false });
-    expect(words).toContain('--proxy-server=http://127.0.0.1:1');
-    expect(words).toContain('--disable-background-networking');
-    expect(words).not.toContain('--no-sandbox');
-    expect(headlessArguments({ profile: '/p', asRoot: true })).toContain('--no-sandbox');
-  });
-  it('fails with the program’s own words where it does not start', async () => {
-    const printer = openPrinter({ chromium: '/no/such/chromium' });
-    await expect(printer.print('x')).rejects.toThrow(/could not be made/);
-    await printer.close();
   });
 });

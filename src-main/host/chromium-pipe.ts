@@ -5,15 +5,16 @@ type Waiting = { resolve: (result: Result) => void; reject: (error: Error) => vo
 type Message = { id?: number; result?: Result; error?: { message: string } };
 
 /**
- * Commands to a Chromium of our own over its two debugging pipes (JSON texts, each ended by a zero byte). No port is
- * opened, and when this process dies the pipe closes and Chromium ends with it.
+ * Commands to a Chromium of our own over its two debugging pipes (JSON texts, each ended by a zero byte;
+ * --remote-debugging-pipe). No port is opened, and when this process dies, however it dies, the pipe closes and Chromium
+ * ends with it.
  */
-export type Devtools = {
-  /** @throws when Chromium refuses the command, or is gone. */
+export type ChromiumPipe = {
+  /** @param sessionId of a page that was attached to. @throws when Chromium refuses the command, or is gone. */
   send(method: string, params?: Record<string, unknown>, sessionId?: string): Promise<Result>;
 };
 
-export function openDevtools(toChromium: Writable, fromChromium: Readable): Devtools {
+export function openChromiumPipe(toChromium: Writable, fromChromium: Readable): ChromiumPipe {
   const waiting = new Map<number, Waiting>();
   // Kept as pieces: a printed page comes as one message of megabytes.
   let pieces: string[] = [];

@@ -1,20 +1,20 @@
 import { PassThrough } from 'node:stream';
 import { describe, expect, it } from 'vitest';
-import { openDevtools } from '../../../../src-main/service/handover/devtools.ts';
+import { openChromiumPipe } from '../../../src-main/host/chromium-pipe.ts';
 
 const open = () => {
   const [to, from] = [new PassThrough(), new PassThrough()];
   const sent: string[] = [];
   to.setEncoding('utf8').on('data', (text: string) => sent.push(text));
-  return { devtools: openDevtools(to, from), from, sent };
+  return { pipe: openChromiumPipe(to, from), from, sent };
 };
 const tick = () => new Promise<void>((resolve) => setImmediate(resolve));
 
-describe('devtools pipe', () => {
+describe('chromium pipe', () => {
   it('matches answers to commands, in whatever order and pieces they come', async () => {
-    const { devtools, from, sent } = open();
-    const first = devtools.send('A.one', { x: 1 });
-    const second = devtools.send('A.two', {}, 'tab');
+    const { pipe, from, sent } = open();
+    const first = pipe.send('A.one', { x: 1 });
+    const second = pipe.send('A.two', {}, 'tab');
     await tick();
     expect(sent.join('')).toBe(
       '{"id":1,"method":"A.one","params":{"x":1}}\0{"id":2,"method":"A.two","params":{},"sessionId":"tab"}\0',
@@ -26,8 +26,8 @@ describe('devtools pipe', () => {
     expect(await first).toEqual({ a: 'ü' });
   });
   it('puts a letter together that was cut between two pieces', async () => {
-    const { devtools, from } = open();
-    const answer = devtools.send('A');
+    const { pipe, from } = open();
+    const answer = pipe.send('A');
     const bytes = Buffer.from('{"id":1,"result":{"a":"°"}}\0');
     const cut = bytes.indexOf(0xc2) + 1;
     from.write(bytes.subarray(0, cut));
@@ -36,13 +36,13 @@ describe('devtools pipe', () => {
     expect(await answer).toEqual({ a: '°' });
   });
   it('fails what Chromium refuses, and everything once it is gone', async () => {
-    const { devtools, from } = open();
-    const refused = devtools.send('A');
-    const open2 = devtools.send('B');
+    const { pipe, from } = open();
+    const refused = pipe.send('A');
+    const open2 = pipe.send('B');
     from.write('{"id":1,"error":{"message":"no such method"}}\0');
     await expect(refused).rejects.toThrow('no such method');
     from.destroy();
     await expect(open2).rejects.toThrow('Chromium has ended.');
-    await expect(devtools.send('C')).rejects.toThrow('Chromium has ended.');
+    await expect(pipe.send('C')).rejects.toThrow('Chromium has ended.');
   });
 });

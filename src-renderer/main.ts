@@ -6,11 +6,15 @@ import './styles/menu.css';
 import { mount } from 'svelte';
 import App from './app.svelte';
 import { pickClient, tellPainted } from './state/client.ts';
+import { applyLanguage } from './state/language.ts';
 import { applyTheme } from './state/settings.svelte.ts';
 
 const client = pickClient();
-const settings = await client.call('settings.read', {}).catch(() => ({ theme: 'system' }) as const);
+const settings = await client
+  .call('settings.read', {})
+  .catch(() => ({ theme: 'system', language: 'system' }) as const);
 applyTheme(settings.theme);
+applyLanguage(settings.language);
 
 const target = document.getElementById('app');
 if (!target) throw new Error('index.html has no element with the id "app": a fault in Loftledger.');

@@ -9,6 +9,7 @@ import { Drawer } from './drawer.svelte.ts';
 import { createFormats, type Formats } from './formats.ts';
 import { History } from './history.svelte.ts';
 import { Imports } from './imports.svelte.ts';
+import { localeFor } from './language.ts';
 import type { Screen } from './places.ts';
 import { PriceBookState } from './price-book.svelte.ts';
 import { Records } from './records.svelte.ts';
@@ -37,8 +38,12 @@ export class Program {
   readonly priceBook: PriceBookState;
   readonly watch: WatchState;
   readonly imports: Imports;
-  readonly formats: Formats = createFormats(navigator.language, words.language);
   readonly isMac = /^Mac/.test(navigator.platform);
+
+  #formats = $derived.by(() => {
+    const language = words.language;
+    return createFormats(localeFor(language, navigator.languages), language);
+  });
 
   constructor(client: Client, settings: Settings) {
     this.records = new Records(client);
@@ -48,11 +53,16 @@ export class Program {
     this.roster = new RosterState(this.records, this.route);
     this.bag = new BagState(this.records, this.route);
     this.answer = new AnswerState(this.records, this.route);
-    this.side = new SideState(this.records, this.route, this.answer, this.formats);
+    this.side = new SideState(this.records, this.route, this.answer, () => this.formats);
     this.catalogue = new CatalogueState(this.records);
     this.priceBook = new PriceBookState(this.records, this.route);
     this.watch = new WatchState(this.records, this.route);
     this.imports = new Imports(this.roster);
+  }
+
+  /** Of the language that is set now. */
+  get formats(): Formats {
+    return this.#formats;
   }
 
   /** Turns to a player's page and notes that it was looked at. */

@@ -1,11 +1,14 @@
 import type { Settings } from '../../src-main/contract/calls/program.ts';
+import { applyLanguage, type LanguageChoice } from './language.ts';
 import { Live } from './live.svelte.ts';
+import type { Saved } from './edits.ts';
 import type { Records } from './records.svelte.ts';
+import { fieldMessage } from './refusals.ts';
 
 export type Theme = Settings['theme'];
 export const THEMES: readonly Theme[] = ['system', 'light', 'lamp-lit'];
 
-/** Read before the first paint, so that the window never shows the other theme first. */
+/** Read before the first paint, so that the window never shows another theme or language first. */
 export class SettingsState {
   #records: Records;
   #first: Settings;
@@ -21,10 +24,20 @@ export class SettingsState {
       args: () => ({}),
     });
     $effect(() => applyTheme(this.theme));
+    $effect(() => applyLanguage(this.language));
   }
 
   get theme(): Theme {
     return (this.#live.value ?? this.#first).theme;
+  }
+
+  get language(): LanguageChoice {
+    return (this.#live.value ?? this.#first).language;
+  }
+
+  async setLanguage(language: LanguageChoice): Saved {
+    const done = await this.#records.edit('settings.update', { language });
+    return done.ok ? null : fieldMessage(done.error);
   }
 
   async setTheme(theme: Theme): Promise<void> {

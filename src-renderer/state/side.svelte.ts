@@ -25,11 +25,11 @@ export class SideState {
   #chosen = $state.raw<Chosen | null>(null);
   #ways = $derived.by((): Way[] => {
     const answer = this.#answer.value;
-    return answer ? waysOf(answer, this.#formats) : [];
+    return answer ? waysOf(answer, this.#formats()) : [];
   });
-  #formats: Formats;
+  #formats: () => Formats;
 
-  constructor(records: Records, route: Route, answer: AnswerState, formats: Formats) {
+  constructor(records: Records, route: Route, answer: AnswerState, formats: () => Formats) {
     this.#records = records;
     this.#route = route;
     this.#answer = answer;

@@ -8,6 +8,8 @@ const datedStep = z.strictObject({ label: z.string(), at: z.string() });
 
 export const settingsSchema = z.strictObject({
   theme: z.enum(['system', 'light', 'lamp-lit']),
+  /** Of the window; system: the first that the machine's owner reads. */
+  language: z.enum(['system', 'en', 'de']),
 });
 export type Settings = z.infer<typeof settingsSchema>;
 

@@ -31,6 +31,9 @@ function named(step: { label: string } | null | undefined): { label: string } | 
 }
 
 function readSettings(db: Db): Settings {
-  const theme = settingsSchema.shape.theme.safeParse(getSetting(db, 'window.theme'));
-  return { theme: theme.success ? theme.data : 'system' };
+  const { theme, language } = settingsSchema.shape;
+  return {
+    theme: theme.catch('system').parse(getSetting(db, 'window.theme')),
+    language: language.catch('system').parse(getSetting(db, 'window.language')),
+  };
 }

@@ -9,3 +9,6 @@ import { spend } from './spend.ts';
 
 /** English: every text of the window, a file a screen. Figures come in printed; sentences are short and blame nobody. */
 export const en = { ...program, ...settings, ...players, ...bag, ...prices, ...ladder, ...spend, ...side };
+
+/** What a translation has to bring: the same keys, its own sentences. */
+export type Words = typeof en;

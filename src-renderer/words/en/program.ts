@@ -1,3 +1,4 @@
+import type { Settings } from '../../../src-main/contract/calls/program.ts';
 import type { Screen } from '../../state/places.ts';
 
 const SCREENS: Record<Screen, string> = {
@@ -12,7 +13,7 @@ const SCREENS: Record<Screen, string> = {
 /** The frame of the window: what stands on every page, and what is said of the program itself. */
 export const program = {
   /** For lists and plurals; figures go by the reader's locale. */
-  language: 'en',
+  language: 'en' as Exclude<Settings['language'], 'system'>,
 
   name: 'Loftledger',
 

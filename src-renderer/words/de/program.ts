@@ -1,0 +1,92 @@
+import type { program as english } from '../en/program.ts';
+
+const SCREENS: (typeof english)['screens'] = {
+  players: 'Spieler',
+  bag: 'Bag',
+  ladder: 'Leiter',
+  prices: 'Preise',
+  spend: 'Ausgaben',
+  side: 'Nebeneinander',
+};
+
+export const program: typeof english = {
+  language: 'de',
+
+  name: 'Loftledger',
+
+  skip: 'Zur Seite springen',
+
+  nav: 'Seiten des Buchs',
+
+  screens: SCREENS,
+
+  title: (screen, player) =>
+    player === undefined ? `${screen} · Loftledger` : `${screen} · ${player} · Loftledger`,
+
+  withKeys: (what, keys) => `${what} (${keys})`,
+
+  reading: 'Wird gelesen …',
+
+  theme: {
+    label: 'Licht der Seite',
+    system: 'System',
+    light: 'Hell',
+    'lamp-lit': 'Lampenlicht',
+  },
+
+  history: {
+    undo: 'Rückgängig',
+    redo: 'Wiederholen',
+    undoStep: (step) => `Rückgängig: ${step}`,
+    redoStep: (step) => `Wiederholen: ${step}`,
+    undone: (step) => `Zurückgenommen: ${step}.`,
+    redone: (step) => `Wiederholt: ${step}.`,
+    nothingToUndo: 'Es gibt nichts zurückzunehmen.',
+    nothingToRedo: 'Es gibt nichts zu wiederholen.',
+  },
+
+  toast: { close: 'Diese Meldung schließen', region: 'Was getan wurde' },
+
+  errors: {
+    unreachable:
+      'Loftledger antwortet nicht. Die letzte Änderung ist vielleicht nicht gespeichert. Im Terminal nachsehen, aus dem es gestartet wurde, oder neu starten.',
+    unreadable: (status) =>
+      `Die Antwort von Loftledger ist nicht lesbar (Status ${String(status)}). Nichts davon wurde gezeigt; bitte noch einmal versuchen.`,
+    notNumber: (text) => `„${text}“ ist keine Zahl. Bitte Ziffern schreiben, etwa 18 oder 10,5.`,
+    plusHandicap: 'Besser als Scratch bitte mit Minus schreiben, etwa −2,1.',
+    lost: 'Niemand antwortet',
+    needed: 'Das wird gebraucht. Bitte etwas eintragen; mit Esc kommt zurück, was hier stand.',
+    bandNeedsThree: 'Bitte alle drei angeben: niedrig, wahrscheinlich und hoch. Oder alle drei leer lassen.',
+    heading: 'Das lässt sich nicht zeigen',
+    toPlayers: 'Zurück zu den Spielern',
+    toBag: 'Zum Bag',
+  },
+
+  imports: {
+    button: 'Bag-Datei einlesen …',
+    drop: 'Loslassen, um die Bag-Datei einzulesen',
+    tooLarge:
+      'Eine Bag-Datei hat wenige Kilobyte; diese hat über 500 kB. Bitte prüfen, ob es die richtige Datei ist.',
+    refused: (file) => `${file} wurde nicht eingelesen. Nichts hat sich geändert.`,
+    place: 'Stelle',
+    value: 'Was dort steht',
+    reason: 'Was nicht stimmt, und was zu tun ist',
+    dismiss: 'Weglegen',
+  },
+
+  keys: {
+    heading: 'Tasten',
+    pages: 'Eine Seite aufschlagen',
+    undo: 'Rückgängig, wiederholen',
+    search: 'Suchen, bei Spielern und Preisen',
+    down: 'Im Bag eine Spalte hinab oder hinauf',
+    downKeys: 'Eingabe, Umschalt+Eingabe',
+    back: 'Eine Eingabe verwerfen',
+    backKeys: 'Esc',
+  },
+
+  noBag: {
+    heading: 'Kein Spieler ist aufgeschlagen',
+    text: 'Auf der Seite „Spieler“ einen aufschlagen, oder das Beispiel ansehen.',
+  },
+};

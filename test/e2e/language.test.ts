@@ -1,0 +1,69 @@
+import type { Page } from 'playwright';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { startProgram, type Program } from './support/program.ts';
+
+let program: Program;
+let page: Page;
+let complaints: string[];
+
+beforeAll(async () => {
+  program = await startProgram();
+  ({ page, complaints } = await program.openWindow());
+  await page.getByRole('button', { name: 'Open the demo', exact: true }).click();
+  await page.getByRole('img', { name: /^Ladder/ }).waitFor();
+});
+
+afterAll(() => (program as Program | undefined)?.close());
+
+describe('another language', () => {
+  test('is chosen in the settings and holds at once', async () => {
+    await page.getByRole('button', { name: 'Settings' }).click();
+    const language = page.getByLabel('Language');
+    expect(await language.locator('option').allTextContents()).toEqual([
+      'System (English)',
+      'English',
+      'Deutsch',
+    ]);
+    await language.focus();
+    await language.selectOption({ label: 'Deutsch' });
+    await page.getByRole('heading', { level: 1, name: /^Leiter/ }).waitFor();
+    await page.getByRole('heading', { level: 2, name: 'Einstellungen' }).waitFor();
+    expect(await page.getAttribute('html', 'lang')).toBe('de');
+    expect(await page.title()).toMatch(/^Leiter · /);
+    // The drawer stays, and the focus with it.
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('SELECT');
+    await page.keyboard.press('Escape');
+  });
+
+  test('is kept for the next window, and read before its first paint', async () => {
+    const { page: other } = await program.openWindow({ locale: 'en-GB' });
+    await other.getByRole('navigation', { name: 'Seiten des Buchs' }).waitFor();
+    expect(await other.getAttribute('html', 'lang')).toBe('de');
+    await other.close();
+  });
+
+  test('writes figures its own way and reads both ways', async () => {
+    await page.getByRole('link', { name: 'Bag', exact: true }).click();
+    const handicap = page.getByLabel('Handicap', { exact: true });
+    await handicap.fill('14.3');
+    await handicap.press('Tab');
+    await expect.poll(() => handicap.inputValue()).toBe('14,3');
+    await handicap.fill('15,2');
+    await handicap.press('Tab');
+    await expect.poll(() => handicap.inputValue()).toBe('15,2');
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toMatch(/^Bag/);
+  });
+
+  test('by the machine, until one is chosen', async () => {
+    await page.getByRole('button', { name: 'Einstellungen' }).click();
+    await page.getByLabel('Sprache').selectOption('system');
+    await page.getByRole('heading', { level: 2, name: 'Settings' }).waitFor();
+    const { page: german } = await program.openWindow({ locale: 'de-AT' });
+    await german.getByRole('navigation', { name: 'Seiten des Buchs' }).waitFor();
+    await german.close();
+  });
+
+  test('complains of nothing', () => {
+    expect(complaints).toEqual([]);
+  });
+});

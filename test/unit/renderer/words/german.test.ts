@@ -1,0 +1,142 @@
+import { describe, expect, test } from 'vitest';
+import { de } from '../../../../src-renderer/words/de/index.ts';
+import { en } from '../../../../src-renderer/words/en/index.ts';
+import { ENGLISH, leavesOf, longestSentence, type Samples } from './leaves.ts';
+
+const STATES = ['wide', 'crowded', 'unsure-wide', 'unsure-crowded'];
+const KINDS = Object.keys(en.kinds);
+
+const SAMPLES: Samples = {
+  title: [
+    ['Page', undefined],
+    ['Page', 'Player'],
+  ],
+  'players.findings': [[0], [1], [2]],
+  'players.count': [[1], [2]],
+  'bag.clubsNote': [[1], [2]],
+  'bag.newLabel': KINDS.map((kind) => [kind]),
+  'ladder.chartName': [
+    [1, ''],
+    [2, '7'],
+  ],
+  'ladder.step': STATES.map((state) => [state, '7', '8']),
+  'ladder.stepShort': STATES.map((state) => [state, '7']),
+  'findings.figure': [
+    ['7', '8', null],
+    ['7', '8', '9'],
+  ],
+  'priceBook.shownFound': [[1], [2]],
+  'priceBook.notes': [[1], [2]],
+  'priceBook.otherCurrency': [
+    [1, '7'],
+    [2, '7'],
+  ],
+  'priceBook.watch.alike': [[1], [2]],
+  'spend.status.ok': [[{ buys: 0, cost: '7' }], [{ buys: 1, cost: '7' }], [{ buys: 2, cost: '7' }]],
+  'spend.status.partly': [
+    [{ buys: 0, swaps: 0, cost: '7' }],
+    [{ buys: 0, swaps: 1, cost: '7' }],
+    [{ buys: 2, swaps: 2, cost: '7' }],
+  ],
+  'spend.chartName': [[1], [2]],
+  'side.chartName': [
+    [1, ''],
+    [2, '7'],
+  ],
+  'side.stages': [[['7', '8']]],
+};
+
+/** Names, signs, and words of the trade that German golfers use too. */
+const SAME = new Set([
+  'name',
+  'title',
+  'withKeys',
+  'theme.system',
+  'keys.backKeys',
+  'settings.languageSystem',
+  'players.columns.name',
+  'players.columns.handicap',
+  'players.columns.budget',
+  'newPlayer.name',
+  'newPlayer.handicap',
+  'bag.fields.name',
+  'bag.fields.handicap',
+  'bag.columns.loft',
+  'bag.columns.carry',
+  'bag.cell',
+  'bag.reckoned',
+  'bag.budget',
+  'bag.details.lieDeg',
+  'bag.details.flex',
+  'bag.details.spinTier',
+  'kinds.driver',
+  'kinds.hybrid',
+  'kinds.wedge',
+  'kinds.putter',
+  'tiers.1',
+  'flexes.L',
+  'flexes.A',
+  'flexes.R',
+  'flexes.S',
+  'flexes.X',
+  'units.mph',
+  'units.km/h',
+  'units.m/s',
+  'prices.cell',
+  'screens.bag',
+  'ladder.axis',
+  'ladder.row',
+  'ladder.stepShort',
+  'ladder.columns.carry',
+  'findings.figure',
+  'priceBook.field',
+  'spend.budget',
+  'spend.budgetLine',
+  'spend.nothing',
+  'spend.stage',
+  'spend.totals.budget',
+  'side.point',
+  'side.nothingLater',
+  'side.markOn',
+  'side.columns.carry',
+  'side.none',
+]);
+
+const english = leavesOf(en, SAMPLES);
+const german = leavesOf(de, SAMPLES);
+
+describe('the German window', () => {
+  test('says something of its own for every text', () => {
+    expect(german.map(({ path }) => path)).toEqual(english.map(({ path }) => path));
+    const untold = german.filter(({ path, says }, i) => says === english[i]?.says && !SAME.has(path));
+    expect(untold).toEqual([]);
+    expect(german.filter(({ says }) => says.trim() === '' || /undefined|NaN|\[object/.test(says))).toEqual(
+      [],
+    );
+  });
+
+  test('has no English words among its own', () => {
+    expect(german.filter(({ says }) => ENGLISH.test(says))).toEqual([]);
+  });
+
+  test('keeps its sentences to 30 words, and so does English', () => {
+    const long = [...german, ...english].filter(({ says }) => longestSentence(says) > 30);
+    expect(long).toEqual([]);
+  });
+
+  test('is never familiar', () => {
+    expect(german.filter(({ says }) => /\b(du|dein|deine|deinen|dir|dich|euer|eure)\b/i.test(says))).toEqual(
+      [],
+    );
+  });
+
+  test('the list of what is the same holds nothing that has gone', () => {
+    const paths = new Set(english.map(({ path }) => path));
+    expect([...SAME].filter((path) => !paths.has(path))).toEqual([]);
+  });
+});
+
+test('English words are found where there are some', () => {
+  expect('Was the Leiter sagt').toMatch(ENGLISH);
+  expect(longestSentence(`${'Wort '.repeat(31)}. Kurz.`)).toBe(32);
+});

@@ -8,13 +8,23 @@ import type { WatchOutcome, WatchTask } from '../worker/watch-list.ts';
 
 /** Answers bags away from the thread that serves the window. */
 export type Answerer = {
-  /** @throws RefusedInput for a bag that cannot be planned; AbortError when `signal` ends it. */
-  answer(task: AnswerTask, signal?: AbortSignal): Promise<Answer>;
+  /** @throws RefusedInput for a bag that cannot be planned; Cancelled when the task's cells end it. */
+  answer(task: AnswerTask): Promise<Answer>;
   seenOne(task: SeenOneTask): Promise<SeenOne>;
   /** Ends early, and says so, when the task's flag is set. */
   watchList(task: WatchTask): Promise<WatchOutcome>;
   close(): Promise<void>;
 };
+
+/** Whoever asked no longer wants to know. */
+export class Cancelled extends Error {
+  constructor() {
+    super(
+      'This was stopped before it was reckoned to its end. Nothing was changed; ask again when you want it.',
+    );
+    this.name = 'Cancelled';
+  }
+}
 
 /** The worker's file is given by the host, since a bundle keeps it elsewhere. */
 export function createAnswerer(workerFile: URL): Answerer {
@@ -26,8 +36,9 @@ export function createAnswerer(workerFile: URL): Answerer {
     idleTimeout: 60_000,
   });
   return {
-    async answer(task, signal) {
-      const outcome = (await pool.run(task, signal ? { signal } : {})) as AnswerOutcome;
+    async answer(task) {
+      const outcome = (await pool.run(task)) as AnswerOutcome;
+      if (!outcome.ok && outcome.stopped) throw new Cancelled();
       if (!outcome.ok) throw new RefusedInput(outcome.message, outcome.refusals);
       return outcome.answer;
     },

@@ -1,5 +1,6 @@
 import type { CallError } from '../contract/gate.ts';
 import { RefusedInput } from '../contract/refusal.ts';
+import { Cancelled } from './answerer.ts';
 import { StorageError } from '../../db/errors.ts';
 
 /** What a window is told of an error: never a stack, never a path of this machine. */
@@ -11,6 +12,7 @@ export function callError(error: unknown): CallError {
     const file = error.file === '' ? error.message : error.message.replaceAll(error.file, 'the records');
     return { kind: kindOf(error), message: `${file.replace(/\.?$/, '.')} ${error.remedy}` };
   }
+  if (error instanceof Cancelled) return { kind: 'conflict', message: error.message };
   return {
     kind: 'bug',
     message: 'This is a fault of the program. What you did last may not have been kept; try again.',

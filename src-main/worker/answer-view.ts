@@ -4,13 +4,13 @@ import type { Archetype } from '../contract/catalogue.ts';
 import type { OtherStep } from '../domain/advice/explain.ts';
 import { stageName, type Advice } from '../domain/advice/advise.ts';
 import type { BagView, Pair } from '../domain/advice/view.ts';
-import { answerBag } from './answer.ts';
+import { answerBag, type AnswerOptions } from './answer.ts';
 
 /** The answer as the window shows it: the plan file with its instance, and what charts and tables need beside it. */
 export function answerForWindow(
   file: BagFile,
   catalogue: readonly Archetype[],
-  options: { today: string; locale?: string },
+  options: Omit<AnswerOptions, 'withInstance'>,
 ): Answer {
   const { advice, plan } = answerBag(file, catalogue, { ...options, withInstance: true });
   const { view, solution, built } = advice;

@@ -5,12 +5,13 @@ import { bagFromFile } from '../contract/read-bag.ts';
 import { readerFor } from '../contract/reader.ts';
 import { jsonPath, RefusedInput, shownValue, type Refusal } from '../contract/refusal.ts';
 import { advise, type Advice } from '../domain/advice/advise.ts';
+import type { Watcher } from '../domain/advice/effort.ts';
 import { english } from '../domain/advice/words/en.ts';
 import { MOST_CLUBS } from '../domain/bag/conventions.ts';
 import { planFile } from '../domain/report/plan-file.ts';
 import { nearestIds } from './nearest-ids.ts';
 
-export type AnswerOptions = { today: string; withInstance: boolean; locale?: string };
+export type AnswerOptions = { today: string; withInstance: boolean; locale?: string; watcher?: Watcher };
 
 /** A checked bag file and the catalogue → the whole answer, and the plan file that says it. */
 export function answerBag(
@@ -26,6 +27,7 @@ export function answerBag(
     reader: readerFor(file.units, options.locale),
     words: english,
     today: options.today,
+    ...(options.watcher ? { watcher: options.watcher } : {}),
   });
   return { advice, plan: planFile(advice, { units: file.units, withInstance: options.withInstance }) };
 }

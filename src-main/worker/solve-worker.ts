@@ -2,27 +2,42 @@ import type { BagFile } from '../contract/bag-file.ts';
 import type { Answer } from '../contract/calls/answers.ts';
 import type { Archetype } from '../contract/catalogue.ts';
 import { RefusedInput, type Refusal } from '../contract/refusal.ts';
+import type { Watcher } from '../domain/advice/effort.ts';
+import { SolveStopped } from '../domain/solve/index.ts';
 import { answerForWindow } from './answer-view.ts';
+import { JobCells } from './job-cells.ts';
 
 export type AnswerTask = {
   file: BagFile;
   catalogue: readonly Archetype[];
   today: string;
   locale?: string;
+  /** Of `JobCells`. */
+  cells?: SharedArrayBuffer;
 };
 
 /** Refusals cross the thread as data, since an error's class would be lost on the way. */
 export type AnswerOutcome =
-  { ok: true; answer: Answer } | { ok: false; message: string; refusals: Refusal[] };
+  | { ok: true; answer: Answer }
+  | { ok: false; stopped: true }
+  | { ok: false; stopped: false; message: string; refusals: Refusal[] };
 
 /** Runs on a thread of its own: one task, one outcome. */
-export default function run({ file, catalogue, today, locale }: AnswerTask): AnswerOutcome {
+export default function run({ file, catalogue, today, locale, cells }: AnswerTask): AnswerOutcome {
+  const job = new JobCells(cells);
+  const watcher: Watcher = {
+    shouldStop: () => job.isStopped,
+    onStep: (done, of) => {
+      job.report(done, of);
+    },
+  };
   try {
-    const options = locale === undefined ? { today } : { today, locale };
+    const options = { today, watcher, ...(locale === undefined ? {} : { locale }) };
     return { ok: true, answer: answerForWindow(file, catalogue, options) };
   } catch (error) {
+    if (error instanceof SolveStopped) return { ok: false, stopped: true };
     if (!(error instanceof RefusedInput)) throw error;
-    return { ok: false, message: error.message, refusals: [...error.refusals] };
+    return { ok: false, stopped: false, message: error.message, refusals: [...error.refusals] };
   }
 }
 

@@ -32,7 +32,7 @@ export type WatchedBag = {
 /** The question of the bag as it stands, limits and weights alike, with the unpriced beside it. Throws as `frontier` does. */
 export function watchedBag({ file, catalogue, today }: BagTask, hooks: Hooks): WatchedBag {
   const bag = bagFromFile(file);
-  const prepared = prepare({ bag, catalogue, reader: readerFor(file.units), words: english, today });
+  const prepared = prepare({ bag, catalogue, reader: readerFor(file.units), words: english, today }, hooks);
   const { view } = prepared;
   const { bands, tierWeight } = prepared.built.instance;
   const priced = new Set(bag.prices.map(({ archetype }) => archetype));

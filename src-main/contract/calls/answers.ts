@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { archetypeSchema } from '../catalogue.ts';
 import { ladderRowSchema, planFileSchema, swapSchema } from '../plan-file.ts';
+import { idSchema } from '../primitives.ts';
 import { rowId } from './players.ts';
 import { read } from './spec.ts';
 
@@ -68,9 +69,16 @@ export const answerSchema = z.strictObject({
 export type Answer = z.infer<typeof answerSchema>;
 
 export const answerCalls = {
-  /** The whole answer for a bag as it stands; `budget` (major units) tries another one without saving it. */
+  /**
+   * The whole answer for a bag as it stands; `budget` (major units) tries another one without saving it. `job` lets it
+   * be cancelled and heard of; an older answer of that job is cancelled.
+   */
   'answers.plan': read(
-    z.strictObject({ bagId: rowId, budget: z.number().min(0).max(10_000_000).nullable().optional() }),
+    z.strictObject({
+      bagId: rowId,
+      budget: z.number().min(0).max(10_000_000).nullable().optional(),
+      job: idSchema.optional(),
+    }),
     answerSchema,
   ),
   /** Up to four bags by their item ids (plans, curve points, alternatives, stages), each reckoned to be set side by side. */

@@ -2,7 +2,7 @@ import type { Archetype, Bag } from '../bag/types.ts';
 import type { Rung } from '../player/ladder.ts';
 import type { Built } from '../solve/build/instance.ts';
 import { alternatives, type Alternative } from '../solve/alternatives.ts';
-import { frontier, headline as headlineOf, solve } from '../solve/index.ts';
+import { headline as headlineOf } from '../solve/index.ts';
 import { solveLimited } from '../solve/limited.ts';
 import type { Instance, Point, Solution } from '../solve/instance.ts';
 import { evaluate } from '../solve/penalty.ts';
@@ -10,6 +10,7 @@ import { cautionsOf } from './cautions.ts';
 import { chanceInBudget } from './chance.ts';
 import { changesOf, laterChanges, type Changes } from './changes.ts';
 import { explain, type Explanation } from './explain.ts';
+import { Effort, type Watcher } from './effort.ts';
 import type { Finding, Question } from './finding.ts';
 import { prepare } from './prepare.ts';
 import { questionsOf } from './questions.ts';
@@ -29,6 +30,7 @@ export type AdviseInput = {
   words: Words;
   /** ISO date; the domain has no clock. */
   today: string;
+  watcher?: Watcher;
 };
 
 /** One whole answer. Money in minor units. */
@@ -57,17 +59,31 @@ export type Advice = {
   cautions: string[];
 };
 
-/** Bag and prices → ladder, findings, the cheapest mend and what to ask. Straight through, no state. */
-export function advise({ bag, catalogue, reader, words, today }: AdviseInput): Advice {
-  const { view, found, built } = prepare({ bag, catalogue, reader, words, today });
-  const { solution: solved, unproven } = solveLimited(built.instance);
+/** Steps (of 100) that the parts of an answer count for. */
+const STEPS = { plan: 15, question: 8, reasons: 12, alternatives: 25 };
+
+/**
+ * Bag and prices → ladder, findings, the cheapest mend and what to ask. Straight through, no state.
+ * @throws SolveStopped when the watcher ended it.
+ */
+export function advise({ bag, catalogue, reader, words, today, watcher }: AdviseInput): Advice {
+  const effort = new Effort(watcher);
+  const { view, found, built, limited } = prepare({ bag, catalogue, reader, words, today }, effort.hooks);
+  const { instance, solution: solved, unproven } = solveLimited(built.instance, effort.hooks, limited);
+  effort.step(STEPS.plan);
   const owned = built.instance.items.filter((item) => item.origin === 'owned').map((item) => item.id);
   const headline = solved.headline;
   const planned = changesOf(view, built, headline?.items ?? owned);
   const todayPenalty = (solved.today ?? solved.frontier[0])?.penalty ?? 0;
-  const questions = questionsOf(view, (varied) =>
-    worthOfKnowing(view, built, headline, varied, (instance) => headlineOf(instance)),
-  );
+  // All that follows is asked of the question that was answered.
+  const answered = { ...built, instance };
+  const questions = questionsOf(view, (varied) => {
+    const worth = effort.within(null, (hooks) =>
+      worthOfKnowing(view, answered, headline, varied, (sampled) => headlineOf(sampled, hooks)),
+    );
+    effort.step(STEPS.question);
+    return worth;
+  });
   const status = statusOf({
     findings: found,
     todayPenalty,
@@ -82,9 +98,15 @@ export function advise({ bag, catalogue, reader, words, today }: AdviseInput): A
   const solution = stopped ? { ...solved, frontier: [], walkAway: {} } : solved;
   const { changes, items } = held(view, built, planned, headline, owned, status);
   const acts = status !== 'stopped' && status !== 'coach-first' && status !== 'ask-first';
-  const paths = acts ? pathsOf(view, built, headline) : [];
+  const paths = acts ? pathsOf(view, answered, solved, effort) : [];
   const now = swapsOf(view, changes, solution.walkAway, words.stageNow);
   const swaps = [...now, ...laterSwaps(view, built, changes, paths[0])];
+  const explanation = acts
+    ? effort.within(NOTHING_EXPLAINED, (hooks) => explain(instance, solved, hooks))
+    : NOTHING_EXPLAINED;
+  effort.step(STEPS.reasons);
+  const others = stopped || headline === null ? [] : alternativesOf(instance, headline, solved, effort);
+  effort.step(STEPS.alternatives);
   return {
     view,
     built,
@@ -96,14 +118,13 @@ export function advise({ bag, catalogue, reader, words, today }: AdviseInput): A
     afterLadder: changes.after,
     ...moneyOf(built, items),
     chanceInBudget: stopped ? null : chanceInBudget(view, built, items),
-    explanation: acts
-      ? explain(built.instance, solved)
-      : { purchases: [], nextStep: null, cheapestHelp: null },
+    explanation,
     paths,
-    alternatives: stopped || headline === null ? [] : alternativesOf(built.instance, headline),
+    alternatives: others,
     questions: stopped ? [] : questions.map(({ ask, about, worth }) => ({ ask, about, worth })),
     cautions: [
       ...(unproven ? [words.cautions.unproven({ least: String(unproven.penaltyAtLeast) })] : []),
+      ...(effort.isShort ? [words.cautions.leftOut()] : []),
       ...cautionsOf(view, swaps),
     ],
   };
@@ -122,7 +143,7 @@ function held(
   if (status !== 'stopped' && !(holdsBack && planned.purchases.length > 0)) {
     return { changes: planned, items: headline?.items ?? [...owned].sort() };
   }
-  const free = status === 'stopped' ? null : solve(ownedOnly(built.instance)).headline;
+  const free = status === 'stopped' ? null : headlineOf(ownedOnly(built.instance));
   const items = free?.items ?? [...owned].sort();
   return { changes: changesOf(view, built, items), items };
 }
@@ -150,12 +171,16 @@ export function stageName({ words }: Pick<BagView, 'words'>, when: When): string
 
 const MOST_ALTERNATIVES = 5;
 
-function alternativesOf(instance: Instance, plan: Point): Alternative[] {
-  return alternatives(instance, plan, {
-    most: MOST_ALTERNATIVES,
-    penalty: Math.max(plan.penalty, MENDED),
-    cheapest: (without, penalty) => frontier(without).find((point) => point.penalty <= penalty) ?? null,
-  });
+const NOTHING_EXPLAINED: Explanation = { purchases: [], nextStep: null, cheapestHelp: null };
+
+function alternativesOf(
+  instance: Instance,
+  plan: Point,
+  { frontier }: Solution,
+  effort: Effort,
+): Alternative[] {
+  const asked = { most: MOST_ALTERNATIVES, penalty: Math.max(plan.penalty, MENDED), curve: frontier };
+  return effort.within([], (hooks) => alternatives(instance, plan, { ...asked, hooks }));
 }
 
 function ownedOnly(instance: Instance): Instance {

@@ -1,4 +1,4 @@
-import { headline as headlineOf } from '../solve/index.ts';
+import { headline as headlineOf, type Hooks } from '../solve/index.ts';
 import type { Instance, Point, Solution } from '../solve/instance.ts';
 import { evaluate } from '../solve/penalty.ts';
 import { purchasesOf, withoutPurchases } from '../solve/purchases.ts';
@@ -24,8 +24,12 @@ export type Explanation = {
   cheapestHelp: OtherStep | null;
 };
 
-/** Reasons by re-solving, not by rule of thumb. */
-export function explain(instance: Instance, { frontier, headline, today }: Solution): Explanation {
+/** Reasons by re-solving, not by rule of thumb. @throws SolveStopped when a hook ends a solve */
+export function explain(
+  instance: Instance,
+  { frontier, headline, today }: Solution,
+  hooks: Hooks = {},
+): Explanation {
   if (headline === null) return { purchases: [], nextStep: null, cheapestHelp: null };
   const bought = purchasesOf(instance, headline.items);
   const step = (point: Point | undefined): OtherStep | null =>
@@ -35,13 +39,13 @@ export function explain(instance: Instance, { frontier, headline, today }: Solut
     (point) => point.penalty < before && purchasesOf(instance, point.items).length > 0,
   );
   return {
-    purchases: bought.map((id) => reasonFor(instance, headline, id)),
+    purchases: bought.map((id) => reasonFor(instance, headline, id, hooks)),
     nextStep: step(frontier.find((point) => point.cost > headline.cost && point.penalty < headline.penalty)),
     cheapestHelp: bought.length > 0 ? null : step(helps),
   };
 }
 
-function reasonFor(instance: Instance, plan: Point, id: string): PurchaseReason {
+function reasonFor(instance: Instance, plan: Point, id: string, hooks: Hooks): PurchaseReason {
   const members = new Set(
     instance.items.filter((item) => item.id === id || item.lot === id).map((item) => item.id),
   );
@@ -49,7 +53,7 @@ function reasonFor(instance: Instance, plan: Point, id: string): PurchaseReason 
     instance,
     plan.items.filter((item) => !members.has(item)),
   );
-  const other = headlineOf(withoutPurchases(instance, new Set([id])));
+  const other = headlineOf(withoutPurchases(instance, new Set([id])), hooks);
   return {
     id,
     removes: rest.penalty - plan.penalty,

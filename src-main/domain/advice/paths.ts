@@ -1,9 +1,10 @@
 import { leastTiers, recommendedTier } from '../bag/conventions.ts';
 import { TIER_WEIGHT, type Built } from '../solve/build/instance.ts';
-import { headline as headlineOf } from '../solve/index.ts';
-import type { Instance, Point } from '../solve/instance.ts';
+import { headline as solveHeadline, headlineOf } from '../solve/index.ts';
+import type { Instance, Solution } from '../solve/instance.ts';
 import { evaluate } from '../solve/penalty.ts';
 import { laterStage } from '../solve/stage.ts';
+import type { Effort } from './effort.ts';
 import { isImproving } from './rules/improving.ts';
 import type { BagView } from './view.ts';
 
@@ -27,20 +28,21 @@ export type Path = { name: 'A' | 'B'; stages: Stage[] };
  * The two default paths. A stage is only there when it changes the bag, and never leaves it worse than the stage
  * before. Under cash before sales the money of a sale counts only from the stage after it.
  */
-export function pathsOf(view: BagView, built: Built, plan: Point | null): Path[] {
+export function pathsOf(view: BagView, built: Built, solved: Solution, effort: Effort): Path[] {
   const { instance } = built;
-  if (plan === null) return [];
-  const now = stageOf(instance, { kind: 'now' }, plan.items);
+  if (solved.headline === null) return [];
+  const now = stageOf(instance, { kind: 'now' }, solved.headline.items);
   // The headline is all that is worth its money now; only a weight that comes back later adds to it.
   const a: Path = {
     name: 'A',
-    stages: isImproving(view.bag.player) ? withLater(view, instance, now) : [now],
+    stages: isImproving(view.bag.player) ? withLater(view, instance, now, effort) : [now],
   };
   if (instance.budget === null || instance.budget === 0) return [a];
-  const half = headlineOf({ ...instance, budget: Math.floor(instance.budget / 2) });
+  // A budget cuts no curve: half of it picks another point of the same one.
+  const half = headlineOf(solved.frontier, solved.today, Math.floor(instance.budget / 2));
   if (half === null) return [a];
   const first = stageOf(instance, { kind: 'now' }, half.items);
-  const b: Path = { name: 'B', stages: withLater(view, instance, first) };
+  const b: Path = { name: 'B', stages: withLater(view, instance, first, effort) };
   return [a, b];
 }
 
@@ -51,7 +53,7 @@ function stageOf(instance: Instance, when: When, items: readonly string[]): Stag
 }
 
 /** Adds the stage that comes when the handicap is there, or when what was sold has brought its money. */
-function withLater(view: BagView, instance: Instance, now: Stage): Stage[] {
+function withLater(view: BagView, instance: Instance, now: Stage, effort: Effort): Stage[] {
   const { player } = view.bag;
   const improving = isImproving(player) && player.targetHandicap !== undefined;
   const when: When = improving
@@ -68,7 +70,7 @@ function withLater(view: BagView, instance: Instance, now: Stage): Stage[] {
     tierWeight: TIER_WEIGHT,
   });
   const before = evaluate(later, now.items);
-  const point = headlineOf(later);
+  const point = effort.within(null, (hooks) => solveHeadline(later, hooks));
   if (point === null || point.penalty >= before.penalty || point.changes === 0) return [now];
   return [now, stageOf(later, when, point.items)];
 }

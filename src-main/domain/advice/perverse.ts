@@ -1,5 +1,4 @@
-import { headline } from '../solve/index.ts';
-import type { Instance, Item } from '../solve/instance.ts';
+import type { Instance, Item, Point } from '../solve/instance.ts';
 import { evaluate } from '../solve/penalty.ts';
 
 const PUTTER = 'putter';
@@ -7,10 +6,9 @@ const PUTTER = 'putter';
 /**
  * Whether the weights alone make the plan leave good clubs at home. A gap is weighed by its longer club, so where
  * weights rise towards the short end, leaving out the clubs above a wide gap moves all of it to a lighter weight. True
- * when the plan leaves out a club for nothing that, at equal weights, would make its bag better.
+ * when the plan (the instance's) leaves out a club for nothing that, at equal weights, would make its bag better.
  */
-export function rewardsLeavingOut(instance: Instance, equalWeight: number): boolean {
-  const plan = headline(instance);
+export function rewardsLeavingOut(instance: Instance, plan: Point | null, equalWeight: number): boolean {
   if (plan === null) return false;
   const kept = new Set(plan.items);
   const out = instance.items.filter((item) => isLeftForNothing(item) && !kept.has(item.id));

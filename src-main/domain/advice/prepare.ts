@@ -1,3 +1,7 @@
+import { headlineOf, type Hooks } from '../solve/index.ts';
+import { todayOf } from '../solve/frontier.ts';
+import type { Point } from '../solve/instance.ts';
+import { curveLimited, type LimitedCurve } from '../solve/limited.ts';
 import { buildInstance, TIER_WEIGHT, WIDE_WEIGHT, type Built } from '../solve/build/instance.ts';
 import { excusedPairs } from './excused.ts';
 import type { Finding } from './finding.ts';
@@ -8,10 +12,11 @@ import { isImproving } from './rules/improving.ts';
 import { findAll } from './rules/table.ts';
 import { viewBag, type BagView, type ViewInput } from './view.ts';
 
-/** All that is known before anything is solved: the bag as the rules see it, what they find, the question in integers. */
-export type Prepared = { view: BagView; found: Finding[]; built: Built };
+/** The bag as the rules see it, what they find, the question in integers, and its curve, which its weights hang on. */
+export type Prepared = { view: BagView; found: Finding[]; built: Built; limited: LimitedCurve };
 
-export function prepare(input: ViewInput): Prepared {
+/** @throws SolveStopped when a hook ends the solve. */
+export function prepare(input: ViewInput, hooks: Hooks = {}): Prepared {
   const view = viewBag(input);
   const { bag, catalogue } = input;
   const question = {
@@ -26,8 +31,15 @@ export function prepare(input: ViewInput): Prepared {
     tierWeight: isImproving(bag.player) ? 0 : TIER_WEIGHT,
   };
   const weighed = buildInstance({ ...question, wideWeights: needWeights(view.need, view.ladder) });
-  const built = rewardsLeavingOut(weighed.instance, WIDE_WEIGHT)
-    ? buildInstance({ ...question, wideWeights: [{ fromYd: 0, weight: WIDE_WEIGHT }] })
-    : weighed;
-  return { view, found: findAll(view), built };
+  const found = findAll(view);
+  const limited = curveLimited(weighed.instance, hooks);
+  if (!rewardsLeavingOut(limited.instance, planOn(limited), WIDE_WEIGHT)) {
+    return { view, found, built: weighed, limited };
+  }
+  const built = buildInstance({ ...question, wideWeights: [{ fromYd: 0, weight: WIDE_WEIGHT }] });
+  return { view, found, built, limited: curveLimited(built.instance, hooks) };
+}
+
+function planOn({ instance, curve }: LimitedCurve): Point | null {
+  return headlineOf(curve, todayOf(instance), instance.budget);
 }

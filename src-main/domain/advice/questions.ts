@@ -7,8 +7,8 @@ import type { Worth } from './robustness.ts';
 import type { Varied } from './sampled.ts';
 import type { BagView } from './view.ts';
 
-/** Knows how much an answer about some clubs would change the plan. */
-export type Weigh = (varied: Varied) => Worth;
+/** Knows how much an answer about some clubs would change the plan; null: that would take too long. */
+export type Weigh = (varied: Varied) => Worth | null;
 
 /** A question with what its answer would change: `share` of sampled ladders in which something else is bought. */
 export type WeighedQuestion = Question & { share: number };
@@ -36,7 +36,9 @@ export function questionsOf(view: BagView, weigh: Weigh): WeighedQuestion[] {
     .map(({ ask, about, varied, rank }): WeighedQuestion => {
       if (varied === null || weighed >= MOST_WEIGHED) return { ask, about, worth: rank, share: 0 };
       weighed++;
-      const { share, stakeMinor } = weigh(varied);
+      const worth = weigh(varied);
+      if (worth === null) return { ask, about, worth: rank, share: 0 };
+      const { share, stakeMinor } = worth;
       const money = view.reader.money(Math.round(share * stakeMinor));
       return { ask, about, worth: share === 0 ? rank / 10 : Math.max(rank, money), share };
     })

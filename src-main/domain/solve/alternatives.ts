@@ -1,3 +1,5 @@
+import type { Hooks } from './hooks.ts';
+import { cheapestWithin } from './index.ts';
 import type { Instance, Item, Point } from './instance.ts';
 import { purchasesOf, withoutPurchases } from './purchases.ts';
 
@@ -9,9 +11,9 @@ export type AlternativeOptions = {
   most: number;
   /** A bag with at most this penalty mends as well as the plan. */
   penalty: number;
-  /** The least cost of a bag with at most that penalty, of an instance; null when there is none. */
-  cheapest: (instance: Instance, penalty: number) => Point | null;
-  shouldStop?: () => boolean;
+  /** The spend curve that the plan is on: where to look first. */
+  curve: readonly Point[];
+  hooks?: Hooks;
 };
 
 /** What costs more than this times the plan is no alternative. */
@@ -19,49 +21,71 @@ const MOST_COST = 1.25;
 /** Clubs of one kind this close in carry (tenths of a yard) do the same job. Common practice, no source. */
 const ALIKE_DY = 40;
 /** Bounds the search where hundreds of archetypes are alike. */
-const MOST_SOLVES = 60;
+const MOST_TRIES = 60;
 
 /**
  * Different ways to the same end, the cheapest first: each forbids the whole purchase of every earlier one, near
  * duplicates are grouped, and it stops above 1.25 × the plan's cost. Best first over sets of banned purchases: the
  * children of a plan ban one of its purchases each, so the next cheapest plan that holds no earlier purchase whole is
  * always among the leaves.
+ * @throws SolveStopped when a hook ends a solve.
  */
 export function alternatives(instance: Instance, plan: Point, options: AlternativeOptions): Alternative[] {
-  const limit = Math.max(0, plan.cost) * MOST_COST;
-  const kinds = new Map(instance.items.map((item) => [item.id, item]));
+  const { penalty, curve, hooks } = options;
+  const mostCost = Math.floor(Math.max(0, plan.cost) * MOST_COST);
+  const items = new Map(instance.items.map((item) => [item.id, item]));
   const groups: Alternative[] = [{ point: plan, similar: [] }];
   const seen = new Set([purchasesOf(instance, plan.items).join('\n')]);
   const open = childrenOf(instance, plan, new Set());
   const tried = new Set<string>();
-  const solved: { point: Point; banned: ReadonlySet<string> }[] = [];
-  let solves = 0;
-  for (;;) {
-    while (open.length > 0 && solves < MOST_SOLVES && options.shouldStop?.() !== true) {
+  const known: Solved[] = [];
+  const waiting: Found[] = [];
+  while (groups.length <= options.most) {
+    while (open.length > 0 && tried.size < MOST_TRIES) {
       const banned = open.pop();
       if (!banned) break;
       const key = [...banned].sort().join('\n');
       if (tried.has(key)) continue;
       tried.add(key);
-      solves++;
-      const point = options.cheapest(withoutPurchases(instance, banned), options.penalty);
-      if (point && point.cost <= limit && purchasesOf(instance, point.items).length > 0)
-        solved.push({ point, banned });
+      const point = answerIn(known, banned, () =>
+        cheapestWithin(withoutPurchases(instance, banned), { penalty, mostCost }, curve, hooks),
+      );
+      const buys = point ? purchasesOf(instance, point.items) : [];
+      known.push({ banned, point, buys });
+      if (point && buys.length > 0) waiting.push({ banned, point, buys });
     }
-    solved.sort((a, b) => byWorth(b.point, a.point));
-    const next = solved.pop();
-    if (!next || groups.length > options.most) break;
-    const purchases = purchasesOf(instance, next.point.items);
-    const key = purchases.join('\n');
+    waiting.sort((a, b) => byWorth(b.point, a.point));
+    const next = waiting.pop();
+    if (!next) break;
+    const key = next.buys.join('\n');
     if (!seen.has(key)) {
       seen.add(key);
-      const alike = groups.find((group) => isAlike(kinds, instance, group.point, next.point));
+      const alike = groups.find((group) => isAlike(items, instance, group.point, next.point));
       if (alike) alike.similar.push(next.point);
       else groups.push({ point: next.point, similar: [] });
     }
     open.push(...childrenOf(instance, next.point, next.banned));
   }
   return groups.slice(1, options.most + 1);
+}
+
+/** The cheapest bag without some purchases, and what it buys; null: none that is cheap enough. */
+type Solved = { banned: ReadonlySet<string>; point: Point | null; buys: readonly string[] };
+type Found = Solved & { point: Point };
+
+/**
+ * What is best with fewer purchases banned, and buys none of the banned, is best here too: then nothing is solved. The
+ * order of bags is total, so that this holds for ties as well.
+ */
+function answerIn(
+  known: readonly Solved[],
+  banned: ReadonlySet<string>,
+  solveAnew: () => Point | null,
+): Point | null {
+  const same = known.find(
+    (one) => [...one.banned].every((id) => banned.has(id)) && one.buys.every((id) => !banned.has(id)),
+  );
+  return same ? same.point : solveAnew();
 }
 
 function childrenOf(instance: Instance, point: Point, banned: ReadonlySet<string>): Set<string>[] {

@@ -36,6 +36,25 @@ export const cheapestCleanOf = (ladder: Ladder, watch: Watch): Point | null => {
 };
 
 /**
+ * The first point of the curve with at most this penalty, with its ties as in `frontierOf`; null when there is none that
+ * costs no more than `mostCost`. The curve itself is not built, so it is found much sooner.
+ * @param curve of a question like this one: its slopes are where this answer is looked for
+ */
+export const cheapestWithinOf = (
+  ladder: Ladder,
+  { penalty, mostCost }: { penalty: number; mostCost: number },
+  curve: readonly Point[],
+  watch: Watch,
+): Point | null => {
+  const best = (found: readonly Found[]): Found | undefined =>
+    found.find((p) => p.penalty <= penalty && p.cost <= mostCost);
+  // Ties of the best so far stay inside, so that the first of them is found.
+  const accept = (found: readonly Found[]): Region => atMost(best(found)?.cost ?? mostCost, penalty);
+  const cheapest = best(search(ladder, { accept, slopes: [slopeAt(curve, penalty)] }, watch));
+  return cheapest === undefined ? null : pointOf(ladder, cheapest);
+};
+
+/**
  * Least cost of a bag with at most this penalty; null: no such bag.
  * @param known a cost that is reached, if one is known
  * @param curve of a question like this one: its slopes are where this answer is looked for

@@ -1,12 +1,13 @@
-import { bestWithin, cheapestCleanOf, frontierOf, todayOf } from './frontier.ts';
+import { bestWithin, cheapestCleanOf, cheapestWithinOf, frontierOf, todayOf } from './frontier.ts';
 import { headlineOf } from './headline.ts';
 import { type Hooks, Watch } from './hooks.ts';
 import type { Instance, Point, Solution } from './instance.ts';
 import { layOut } from './ladder.ts';
+import { NO_LIMIT } from './region.ts';
 import { requireInstance } from './validate.ts';
 import { walkAwayOf } from './walk-away.ts';
 
-export { MENDED, NEEDS_MENDING } from './headline.ts';
+export { headlineOf, MENDED, NEEDS_MENDING } from './headline.ts';
 export { type Hooks, SolveStopped } from './hooks.ts';
 export type { Band, FirstPair, Instance, Item, Lot, Origin, Point, Solution } from './instance.ts';
 export { evaluate, type Verdict } from './penalty.ts';
@@ -21,7 +22,17 @@ export { checkInstance } from './validate.ts';
 export const solve = (instance: Instance, hooks: Hooks = {}): Solution => {
   requireInstance(instance);
   const watch = new Watch(hooks);
-  const frontier = frontierOf(layOut(instance), watch);
+  return answersOn(instance, frontierOf(layOut(instance), watch), watch);
+};
+
+/**
+ * The same where the instance's curve is known already. Throws as `solve` does.
+ * @param frontier as `frontier` gives it
+ */
+export const solveOn = (instance: Instance, frontier: Point[], hooks: Hooks = {}): Solution =>
+  answersOn(instance, frontier, new Watch(hooks));
+
+const answersOn = (instance: Instance, frontier: Point[], watch: Watch): Solution => {
   const today = todayOf(instance);
   const headline = headlineOf(frontier, today, instance.budget);
   const last = frontier.at(-1);
@@ -45,6 +56,22 @@ export const frontier = (instance: Instance, hooks: Hooks = {}): Point[] => {
 export const cheapestClean = (instance: Instance, hooks: Hooks = {}): Point | null => {
   requireInstance(instance);
   return cheapestCleanOf(layOut(instance), new Watch(hooks));
+};
+
+/**
+ * The first point of the curve with at most `penalty` alone; null when there is none that costs at most `mostCost`.
+ * Throws as `solve` does.
+ * @param curve the spend curve of a question like this one, which says where to look first; may be empty
+ */
+export const cheapestWithin = (
+  instance: Instance,
+  asked: { penalty: number; mostCost?: number },
+  curve: readonly Point[] = [],
+  hooks: Hooks = {},
+): Point | null => {
+  requireInstance(instance);
+  const { penalty, mostCost = NO_LIMIT } = asked;
+  return cheapestWithinOf(layOut(instance), { penalty, mostCost }, curve, new Watch(hooks));
 };
 
 /** The bag of least (penalty, cost, changes) within budget alone. Throws as `solve` does. */

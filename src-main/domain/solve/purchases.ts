@@ -13,9 +13,12 @@ export function purchasesOf(instance: Instance, bag: readonly string[]): string[
 /** The instance without some candidates; a banned lot takes all its members with it. */
 export function withoutPurchases(instance: Instance, banned: ReadonlySet<string>): Instance {
   const stays = (item: Item) => !banned.has(item.id) && !(item.lot !== null && banned.has(item.lot));
+  const items = instance.items.filter((item) => item.origin === 'owned' || stays(item));
+  const ids = new Set(items.map((item) => item.id));
   return {
     ...instance,
-    items: instance.items.filter((item) => item.origin === 'owned' || stays(item)),
+    items,
+    excused: instance.excused.filter((pair) => pair.every((id) => ids.has(id))),
     lots: instance.lots.filter((lot) => lot.origin === 'owned' || !banned.has(lot.id)),
   };
 }

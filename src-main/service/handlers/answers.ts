@@ -13,14 +13,14 @@ import { loadBag } from '../bag-store.ts';
 import type { Context, Handlers, Subject } from '../handler.ts';
 
 export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>> = {
-  'answers.plan': async (context, { bagId, budget }) => {
+  'answers.plan': async (context, { bagId, budget, job }) => {
     const { file } = loadBag(context.db, bagId);
     const asked = withBudget(file, budget);
-    const answer = await context.answerer.answer({
-      file: asked,
-      catalogue: context.catalogue(),
-      today: context.today(),
-    });
+    const task = { file: asked, catalogue: context.catalogue(), today: context.today() };
+    const answer =
+      job === undefined
+        ? await context.answerer.answer(task)
+        : await context.jobs.run(job, ({ cells }) => context.answerer.answer({ ...task, cells }));
     if (budget === undefined) keepAnswer(context, bagId, file, answer);
     return answer;
   },

@@ -219,6 +219,8 @@ export const english: Words = {
     work: () => 'Leave shafts, bending, heat and solvents to a qualified club maker.',
     unproven: ({ least }) =>
       `This question has too many sets to prove the plan the best: it is the best found. No bag within budget leaves less than ${least} wrong.`,
+    leftOut: () =>
+      'So many sets are priced that not every reason, question and other way was reckoned. The plan itself is not touched by that.',
     pain: () => 'Pain comes first: a medical professional, not equipment.',
   },
 };

@@ -130,5 +130,7 @@ export type Words = {
     work(): string;
     pain(): string;
     unproven(p: { least: string }): string;
+    /** Reasons, questions or other ways that were not reckoned. */
+    leftOut(): string;
   };
 };

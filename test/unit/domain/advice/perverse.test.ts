@@ -6,6 +6,7 @@ import { advise } from '../../../../src-main/domain/advice/advise.ts';
 import { english } from '../../../../src-main/domain/advice/words/en.ts';
 import { rewardsLeavingOut } from '../../../../src-main/domain/advice/perverse.ts';
 import { prepare } from '../../../../src-main/domain/advice/prepare.ts';
+import { headline, type Instance } from '../../../../src-main/domain/solve/index.ts';
 import { bagFile, domainBag, without } from '../../../support/bags.ts';
 
 const input = (file: BagFile) => ({
@@ -15,6 +16,8 @@ const input = (file: BagFile) => ({
   words: english,
   today: '2026-11-26',
 });
+
+const rewards = (instance: Instance) => rewardsLeavingOut(instance, headline(instance), 2);
 
 /** A sparse bag: a long driver, three short irons, and a 60° wedge far below them. */
 const sparse: BagFile = bagFile(
@@ -48,7 +51,7 @@ describe('weights by need', () => {
     const { instance } = prepare(input(sparse)).built;
     const light = { fromDy: 2000, wideDy: 220, crowdedDy: 60, wideWeight: 1, crowdWeight: 1 };
     const heavy = { fromDy: 0, wideDy: 180, crowdedDy: 60, wideWeight: 4, crowdWeight: 1 };
-    expect(rewardsLeavingOut({ ...instance, bands: [heavy, light] }, 2)).toBe(true);
-    expect(rewardsLeavingOut(instance, 2)).toBe(false);
+    expect(rewards({ ...instance, bands: [heavy, light] })).toBe(true);
+    expect(rewards(instance)).toBe(false);
   });
 });

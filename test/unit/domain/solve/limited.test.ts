@@ -7,7 +7,7 @@ describe('solveLimited', () => {
   it('is the exact answer where the limit is not met', () => {
     for (let seed = 1; seed <= 50; seed++) {
       const instance = smallInstance(seed, 10);
-      expect(solveLimited(instance)).toEqual({ solution: solve(instance), unproven: null });
+      expect(solveLimited(instance)).toEqual({ instance, solution: solve(instance), unproven: null });
     }
   });
   it('ends at its limit with legal bags of the whole question and a bound that no bag is below', () => {

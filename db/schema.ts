@@ -18,6 +18,7 @@ export const USER_TABLES = [
   'club_carry',
   'plan',
   'path_stage',
+  'handover',
 ] as const;
 
 export type UserTable = (typeof USER_TABLES)[number];

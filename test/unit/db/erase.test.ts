@@ -6,6 +6,7 @@ import { erasePlayer } from '../../../db/erase.ts';
 import { seedArchetypes } from '../../../db/repositories/archetypes.ts';
 import { recordCarry } from '../../../db/repositories/carries.ts';
 import { listClubs } from '../../../db/repositories/clubs.ts';
+import { updateHandover } from '../../../db/repositories/handover.ts';
 import { savePlan } from '../../../db/repositories/plans.ts';
 import { createPlayer, listPlayers, updatePlayer } from '../../../db/repositories/players.ts';
 import { addShotImport } from '../../../db/repositories/shots.ts';
@@ -41,6 +42,8 @@ test('an erased player leaves no byte in the database or its log, and nothing of
     [],
     NOW,
   );
+  undoable(db, step('cover note'), () => updateHandover(db, bag, { coverNote: `about ${SECRET}` }));
+  updateHandover(db, bag, { coverNote: null });
   undo(db);
   const bytes = () =>
     readdirSync(folder)

@@ -36,6 +36,7 @@ const ROWS: Record<string, string> = {
          VALUES (1, 1, 'saved', 'ok', 2, '{}', '{"a":[1]}', '0.1.0', '${NOW}')`,
   path_stage: `INSERT INTO path_stage (plan_id, position, stage, cash_minor, cash_currency, net_minor, net_currency, swaps_json)
                VALUES (1, 0, 'now', 4500, 'GBP', -100, 'GBP', '[]')`,
+  handover: `INSERT INTO handover VALUES (1, 'A word before.', 'de', '2027-02-28'), (2, NULL, NULL, NULL)`,
   undo_step: `INSERT INTO undo_step (id, stack, label, at) VALUES (1, 'undo', 'add a club', '${NOW}')`,
   undo_log: `INSERT INTO undo_log (step_id, table_name, op, after_json) VALUES (1, 'club', 'insert', '{"id":1}')`,
 };

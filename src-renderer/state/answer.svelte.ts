@@ -1,6 +1,6 @@
 import type { Answer } from '../../src-main/contract/calls/answers.ts';
 import type { CallError } from '../../src-main/contract/gate.ts';
-import { Live } from './live.svelte.ts';
+import { Live, type Progress } from './live.svelte.ts';
 import type { Records } from './records.svelte.ts';
 import type { Route } from './route.svelte.ts';
 
@@ -25,6 +25,7 @@ export class AnswerState {
         return tried === undefined ? { bagId } : { bagId, budget: tried };
       },
       subject: ({ bagId }) => String(bagId),
+      asJob: (args, job) => ({ ...args, job }),
     });
   }
 
@@ -34,6 +35,19 @@ export class AnswerState {
 
   get error(): CallError | undefined {
     return this.#live.error;
+  }
+
+  /** How far an answer is that takes long; null while none does. */
+  get slow(): { progress: Progress | null } | null {
+    return this.#live.slow;
+  }
+
+  again(): void {
+    this.#live.again();
+  }
+
+  stop(): void {
+    void this.#live.stop();
   }
 
   /** The budget that is tried (null: none); undefined while the kept one counts. */

@@ -27,6 +27,10 @@ export const program: typeof english = {
 
   reading: 'Wird gelesen …',
 
+  reckoning: 'Der Plan wird gerechnet',
+  stop: 'Anhalten',
+  reckonAgain: 'Neu rechnen',
+
   theme: {
     label: 'Licht der Seite',
     system: 'System',

@@ -30,6 +30,10 @@ export const program = {
 
   reading: 'Reading …',
 
+  reckoning: 'Reckoning the plan',
+  stop: 'Stop',
+  reckonAgain: 'Reckon again',
+
   theme: {
     label: 'Light of the page',
     system: 'System',

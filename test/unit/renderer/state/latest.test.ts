@@ -41,3 +41,25 @@ test('a failed question does not hold up the next', async () => {
     [2, 'two'],
   ]);
 });
+
+test('a run that takes long is ended for a newer question, and its failure is not told', async () => {
+  const ended: number[] = [];
+  const done: unknown[] = [];
+  const fail = new Map<number, () => void>();
+  const ask = createLatest<number, number>(
+    (args) =>
+      new Promise((answer, reject) => {
+        if (args === 2) answer(2);
+        else fail.set(args, () => reject(new Error('stopped')));
+      }),
+    (args, outcome) => done.push([args, 'value' in outcome ? outcome.value : 'failed']),
+    { overtaken: { afterMs: 10, end: (args) => (ended.push(args), fail.get(args)?.()) } },
+  );
+  ask(1);
+  await new Promise((then) => setTimeout(then, 40));
+  expect(ended).toEqual([]);
+  ask(2);
+  await new Promise((then) => setTimeout(then, 40));
+  expect(ended).toEqual([1]);
+  expect(done).toEqual([[2, 2]]);
+});

@@ -5,6 +5,7 @@ import type { OtherStep } from '../domain/advice/explain.ts';
 import { stageName, type Advice } from '../domain/advice/advise.ts';
 import type { BagView, Pair } from '../domain/advice/view.ts';
 import { answerBag, type AnswerOptions } from './answer.ts';
+import { costSpreadOf, intervalsOf } from './chart-data.ts';
 
 /** The answer as the window shows it: the plan file with its instance, and what charts and tables need beside it. */
 export function answerForWindow(
@@ -51,7 +52,9 @@ export function answerForWindow(
             byClub: Object.fromEntries(
               [...view.need.byClub].map(([id, uses]) => [id, Math.round(uses * 10) / 10]),
             ),
+            intervals: intervalsOf(view.need, view.ladder[0]?.carryYd ?? 0, file.units.distance),
           },
+    costSpread: advice.status === 'stopped' ? null : costSpreadOf(advice),
   };
 }
 

@@ -50,6 +50,43 @@ export const pathSchema = z.strictObject({
   ),
 });
 
+/** What a plan may cost with each price as a band, major units; on the budget's basis, as the instance has it. */
+export const costSpreadSchema = z.strictObject({
+  low: z.number(),
+  high: z.number(),
+  /** The least amount that is enough with the chance `share`. */
+  enough: z.strictObject({ share: z.number(), cost: z.number() }),
+  /** Chance, 0 to 1, that it costs at most so much; evenly from low to high, one point where the cost is sure. */
+  points: z.array(z.strictObject({ cost: z.number(), atMost: z.number() })),
+});
+export type CostSpreadAnswer = z.infer<typeof costSpreadSchema>;
+
+/** Expected full shots a round that want low ≤ carry < high, in the bag's unit; `tee` of them are tee shots. */
+export const needIntervalSchema = z.strictObject({
+  low: z.number(),
+  high: z.number(),
+  shots: z.number(),
+  tee: z.number(),
+});
+
+/** How a club's usual shot flies: distances and heights in the bag's unit, degrees below the horizontal. */
+export const flightSchema = z.strictObject({
+  clubId: z.string(),
+  name: z.string(),
+  /** launch: from the measured one; loft: modelled from it; usual loft: from the one that is typical of its name. */
+  from: z.enum(['launch', 'loft', 'usual loft']),
+  /** The ladder's, with its 90 % range. */
+  carry: z.number(),
+  low: z.number(),
+  high: z.number(),
+  apex: z.number(),
+  apexRange: z.tuple([z.number(), z.number()]),
+  landDeg: z.number(),
+  landRangeDeg: z.tuple([z.number(), z.number()]),
+  points: z.array(z.strictObject({ along: z.number(), height: z.number() })),
+});
+export type FlightAnswer = z.infer<typeof flightSchema>;
+
 export const answerSchema = z.strictObject({
   /** The plan file, with instance. */
   plan: planFileSchema.required({ instance: true, walkAway: true }),
@@ -64,7 +101,16 @@ export const answerSchema = z.strictObject({
   paths: z.array(pathSchema),
   explanation: explanationSchema,
   /** Expected shots a round by club, and what that is reckoned from. */
-  need: z.strictObject({ source: z.string(), byClub: z.record(z.string(), z.number()) }).nullable(),
+  need: z
+    .strictObject({
+      source: z.string(),
+      byClub: z.record(z.string(), z.number()),
+      /** Ten units wide, from the shortest full shot to the longest carry. */
+      intervals: z.array(needIntervalSchema),
+    })
+    .nullable(),
+  /** Of the plan's "now" stage; null where no price of a club has any part in it. */
+  costSpread: costSpreadSchema.nullable(),
 });
 export type Answer = z.infer<typeof answerSchema>;
 
@@ -94,6 +140,15 @@ export const answerCalls = {
       altitudeM: z.number().min(-430).max(4500),
     }),
     z.strictObject({ ladder: z.array(ladderRowSchema) }),
+  ),
+  /** The flights of today's ladder in the player's air, the longest club first; `without` cannot be flown. */
+  'answers.flight': read(
+    z.strictObject({ bagId: rowId }),
+    z.strictObject({
+      air: z.strictObject({ temperatureC: z.number(), altitudeM: z.number() }),
+      flights: z.array(flightSchema),
+      without: z.array(z.strictObject({ clubId: z.string(), name: z.string() })),
+    }),
   ),
   'catalogue.list': read(
     z.strictObject({}),

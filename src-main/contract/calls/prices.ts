@@ -36,8 +36,16 @@ export const noteSchema = z.strictObject({
 });
 export type Note = z.infer<typeof noteSchema>;
 
-/** A note that goes into the bag's band: its part of the whole, and whether it lies too far from the others to count. */
-const countedNoteSchema = noteSchema.extend({ share: z.number(), outlier: z.boolean() });
+/**
+ * A note that goes into the bag's band: its part of the whole, whether it lies too far from the others to count, and
+ * its prices as they go in, for a club in the condition that the band speaks of.
+ */
+const countedNoteSchema = noteSchema.extend({
+  share: z.number(),
+  outlier: z.boolean(),
+  inBand: z.strictObject({ low: z.number(), likely: z.number(), high: z.number() }),
+});
+export type CountedNote = z.infer<typeof countedNoteSchema>;
 
 /** Null clears what may be left out. A new currency needs its band with it. */
 const notePatchSchema = z

@@ -1,17 +1,57 @@
-import { chanceAtMost, type Part } from '../prices/chance.ts';
+import { amountAtChance, chanceAtMost, spreadOf, type Part } from '../prices/chance.ts';
 import { evaluate } from '../solve/penalty.ts';
 import type { Built } from '../solve/build/instance.ts';
 import type { BagView } from './view.ts';
 import { purchasesOf } from '../solve/purchases.ts';
 import type { PriceBand } from '../bag/types.ts';
 
+/** The chance at which an amount is called enough: four times in five. Own choice, no source. */
+export const ENOUGH_CHANCE = 0.8;
+
+/** Spaces of the curve that a window draws; finer ones cannot be seen. */
+const CURVE_SPACES = 40;
+
+/** What a plan may cost, minor units. `points` rise evenly from the least to the most; `atMost` is 0 to 1. */
+export type CostSpread = {
+  lowMinor: number;
+  highMinor: number;
+  /** Enough with a chance of `ENOUGH_CHANCE`. */
+  enoughMinor: number;
+  points: { minor: number; atMost: number }[];
+};
+
 /**
  * Chance that a plan fits the budget when each price is a band (PERT, λ 4, independent, one draw a set) and not its
  * likely value. Fees on sales are taken as a share. Null without a budget.
  */
 export function chanceInBudget(view: BagView, built: Built, items: readonly string[]): number | null {
+  const { budget } = built.instance;
+  return budget === null ? null : rounded(chanceAtMost(costParts(view, built, items), budget));
+}
+
+/** How a plan's cost is spread, reckoned the same way; null where no price of a club has any part in it. */
+export function costSpread(view: BagView, built: Built, items: readonly string[]): CostSpread | null {
+  const parts = costParts(view, built, items);
+  if (!parts.some((part) => part.kind === 'band')) return null;
+  const spread = spreadOf(parts);
+  const [lowMinor, highMinor] = [Math.round(spread.lowMinor), Math.round(spread.highMinor)];
+  const spaces = highMinor > lowMinor ? CURVE_SPACES : 0;
+  const minors = Array.from({ length: spaces + 1 }, (_, i) =>
+    spaces === 0 ? lowMinor : Math.round(lowMinor + ((highMinor - lowMinor) * i) / spaces),
+  );
+  return {
+    lowMinor,
+    highMinor,
+    enoughMinor: amountAtChance(spread, ENOUGH_CHANCE),
+    points: [...new Set(minors)].map((minor) => ({ minor, atMost: rounded(spread.atMost(minor)) })),
+  };
+}
+
+const rounded = (chance: number) => Math.round(chance * 1000) / 1000;
+
+/** A plan's cost in parts, on the budget's basis: what is bought, what is sold, and the sure rest. */
+function costParts(view: BagView, built: Built, items: readonly string[]): Part[] {
   const { instance } = built;
-  if (instance.budget === null) return null;
   const prices = new Map(view.bag.prices.map((price) => [price.archetype, price.band]));
   const parts: Part[] = [];
   let likely = 0;
@@ -28,12 +68,7 @@ export function chanceInBudget(view: BagView, built: Built, items: readonly stri
   }
   // Everything that is no band (delivery, grips, postage, rounding) is what the reckoned cost has beyond the bands.
   const sure = evaluate(instance, items).cost - likely;
-  return (
-    Math.round(
-      chanceAtMost([...parts, { kind: 'points', points: [{ minor: sure, chance: 1 }] }], instance.budget) *
-        1000,
-    ) / 1000
-  );
+  return [...parts, { kind: 'points', points: [{ minor: sure, chance: 1 }] }];
 }
 
 /** Bands of what is sold: whole sets once, else each club that is left out and brings something. */

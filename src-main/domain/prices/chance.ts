@@ -15,20 +15,47 @@ const MOST_CELLS = 40_000;
 
 type Grid = { startMinor: number; mass: Float64Array };
 
+/** How a sum of money is spread: its ends, and the chance of staying at or under any amount. */
+export type Spread = { lowMinor: number; highMinor: number; atMost: (limitMinor: number) => number };
+
 /**
- * Chance that the sum of the parts is at most `limitMinor`, by convolution. Bands stand on a grid of 1/200 of the
- * narrowest (coarser only where the sum would span more than 40,000 cells), points are kept exact.
+ * The distribution of the sum of the parts, by convolution. Bands stand on a grid of 1/200 of the narrowest (coarser
+ * only where the sum would span more than 40,000 cells), points are kept exact.
  */
-export function chanceAtMost(parts: readonly Part[], limitMinor: number): number {
+export function spreadOf(parts: readonly Part[]): Spread {
   const bands = parts.flatMap((part) => (part.kind === 'band' ? [part] : []));
   const wide = bands.filter(({ band, factor }) => widthOf(band, factor) > 0);
   const sure = bands.filter(({ band, factor }) => widthOf(band, factor) === 0);
   let points = new Map([[sure.reduce((sum, { band, factor }) => sum + factor * band.lowMinor, 0), 1]]);
   for (const part of parts) if (part.kind === 'points') points = addPoints(points, part.points);
-  const grid = sumOf(wide);
-  let chance = 0;
-  for (const [minor, share] of points) chance += share * gridAtMost(grid, limitMinor - minor);
-  return Math.min(1, Math.max(0, chance));
+  const below = gridAtMost(sumOf(wide));
+  const ends = wide.map(({ band, factor }) => [factor * band.lowMinor, factor * band.highMinor]);
+  const sums = [...points.keys()];
+  return {
+    lowMinor: Math.min(...sums) + ends.reduce((sum, pair) => sum + Math.min(...pair), 0),
+    highMinor: Math.max(...sums) + ends.reduce((sum, pair) => sum + Math.max(...pair), 0),
+    atMost(limitMinor) {
+      let chance = 0;
+      for (const [minor, share] of points) chance += share * below(limitMinor - minor);
+      return Math.min(1, Math.max(0, chance));
+    },
+  };
+}
+
+/** Chance that the sum of the parts is at most `limitMinor`. */
+export function chanceAtMost(parts: readonly Part[], limitMinor: number): number {
+  return spreadOf(parts).atMost(limitMinor);
+}
+
+/** The least whole amount that the sum stays at or under with this chance (0 to 1). */
+export function amountAtChance({ lowMinor, highMinor, atMost }: Spread, chance: number): number {
+  let [below, enough] = [Math.ceil(lowMinor) - 1, Math.ceil(highMinor)];
+  while (enough - below > 1) {
+    const middle = Math.floor((below + enough) / 2);
+    if (atMost(middle) >= chance) enough = middle;
+    else below = middle;
+  }
+  return enough;
 }
 
 function widthOf(band: PriceBand, factor: number): number {
@@ -89,14 +116,16 @@ function convolved(a: Grid, b: Grid): Grid {
 }
 
 /** Each cell's mass is spread evenly over its width. */
-function gridAtMost(summed: Summed, limitMinor: number): number {
-  if (summed === null) return limitMinor >= -1e-9 ? 1 : 0;
+function gridAtMost(summed: Summed): (limitMinor: number) => number {
+  if (summed === null) return (limitMinor) => (limitMinor >= -1e-9 ? 1 : 0);
   const { grid, stepMinor } = summed;
-  let chance = 0;
-  for (let i = 0; i < grid.mass.length; i++) {
-    const from = grid.startMinor + (i - 0.5) * stepMinor;
-    if (limitMinor <= from) break;
-    chance += (grid.mass[i] ?? 0) * Math.min(1, (limitMinor - from) / stepMinor);
-  }
-  return chance;
+  const from = grid.startMinor - stepMinor / 2;
+  const before = new Float64Array(grid.mass.length + 1);
+  for (let i = 0; i < grid.mass.length; i++) before[i + 1] = (before[i] ?? 0) + (grid.mass[i] ?? 0);
+  return (limitMinor) => {
+    const cells = (limitMinor - from) / stepMinor;
+    if (cells <= 0) return 0;
+    const whole = Math.min(grid.mass.length, Math.floor(cells));
+    return (before[whole] ?? 0) + (grid.mass[whole] ?? 0) * (cells - whole);
+  };
 }

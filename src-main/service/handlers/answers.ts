@@ -8,6 +8,7 @@ import { ladderInAir } from '../../domain/player/what-if.ts';
 import { english } from '../../domain/advice/words/en.ts';
 import { keepLatestPlan } from '../../../db/repositories/plans.ts';
 import { compareBags } from '../../worker/compare.ts';
+import { flightsOf } from '../../worker/flights.ts';
 import { toMoney } from '../bag-rows.ts';
 import { loadBag } from '../bag-store.ts';
 import type { Context, Handlers, Subject } from '../handler.ts';
@@ -44,6 +45,7 @@ export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>>
       ),
     };
   },
+  'answers.flight': ({ db }, { bagId }) => flightsOf(loadBag(db, bagId).file),
   'catalogue.list': ({ catalogue }) =>
     catalogue().map((archetype) => ({ archetype, name: english.archetypeName(archetype) })),
 };

@@ -52,6 +52,7 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
         ...shown(note),
         share: band?.notes[i]?.share ?? 0,
         outlier: band?.notes[i]?.outlier ?? false,
+        inBand: fromBand({ ...(band?.notes[i]?.band ?? note.band), currency }),
       })),
       otherCurrencies: [
         ...own.filter((note) => note.band.currency !== currency),

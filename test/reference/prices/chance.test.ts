@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { chanceAtMost, type Part } from '../../../src-main/domain/prices/chance.ts';
+import { amountAtChance, chanceAtMost, spreadOf, type Part } from '../../../src-main/domain/prices/chance.ts';
 import { mulberry32 } from '../../support/random.ts';
 
 const band = (lowMinor: number, likelyMinor: number, highMinor: number, factor = 1): Part => ({
@@ -66,6 +66,20 @@ describe('chance in budget against Monte Carlo, 10^6 seeded draws', () => {
       expect(Math.abs(chanceAtMost(parts, limit) - (hits[at] ?? 0) / draws)).toBeLessThan(0.003);
     });
   });
+});
+
+it('the amount that is enough four times in five, against the sorted draws of two bands and a sale', () => {
+  const bands = [
+    { low: 4000, likely: 5500, high: 7500, factor: 1 },
+    { low: 14000, likely: 18000, high: 23000, factor: 1 },
+    { low: 6000, likely: 8000, high: 11000, factor: -0.87 },
+  ];
+  const draw = drawer(20261127);
+  const sums = Float64Array.from({ length: 400_000 }, () => bands.reduce((sum, one) => sum + draw(one), 0));
+  sums.sort();
+  const spread = spreadOf(bands.map(({ low, likely, high, factor }) => band(low, likely, high, factor)));
+  // The standard error of this quantile is about 4 minor units.
+  expect(Math.abs(amountAtChance(spread, 0.8) - (sums[320_000] ?? NaN))).toBeLessThan(20);
 });
 
 describe('two-point prices: equal to the exact sum', () => {

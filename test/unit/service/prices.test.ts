@@ -49,6 +49,18 @@ describe('notes', () => {
     expect(await refused('prices.update', { noteId: 4711, patch: {} })).toMatchObject({ kind: 'not-found' });
     expect(await call('prices.list', { limit: 10 })).toEqual([]);
   });
+  it('are shown as they go into the band, too: in the condition that it speaks of', async () => {
+    const { bagId } = await open();
+    const { factors, condition } = await call('prices.assumptions', {});
+    expect(condition).toBe('played');
+    await call('prices.add', { note: { ...note, condition: 'unmarked' } });
+    await call('prices.add', { note });
+    const { notes } = await call('prices.notes', { bagId, archetype: note.archetype });
+    const of = (wanted: string | undefined) => notes.find((one) => one.condition === wanted);
+    expect(of('unmarked')).toMatchObject({ low: 30, likely: 45, high: 60 });
+    expect(of('unmarked')?.inBand.high).toBeCloseTo((60 * factors.played) / factors.unmarked, 2);
+    expect(of(undefined)?.inBand).toEqual({ low: 30, likely: 45, high: 60 });
+  });
   it('of another currency convert nothing: the band must come with it', async () => {
     await open();
     const { noteId } = await call('prices.add', { note });

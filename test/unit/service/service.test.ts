@@ -203,6 +203,15 @@ it('what if: shifts the ladder, stores nothing', async () => {
   expect((await call('bags.read', { bagId })).bag).toEqual(bagFile());
 });
 
+it('flights: of today’s clubs, and the bag stays as it is', async () => {
+  const { bagId } = await call('players.openDemo', { demo: 'range-bag' });
+  const before = (await call('bags.read', { bagId })).bag;
+  const { flights } = await call('answers.flight', { bagId });
+  expect(new Set(flights.map(({ from }) => from))).toEqual(new Set(['launch', 'loft']));
+  expect((await call('bags.read', { bagId })).bag).toEqual(before);
+  expect(await refused('answers.flight', { bagId: bagId + 7 })).toMatchObject({ kind: 'not-found' });
+});
+
 describe('undo', () => {
   it('takes back and does again, by name', async () => {
     const { bagId } = await call('players.importBag', { text: JSON.stringify(bagFile()) });

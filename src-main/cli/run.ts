@@ -31,7 +31,9 @@ function messageOf(error: unknown, command: Command): string {
   if (error instanceof UsageError) {
     return `loftledger ${command.name}: ${error.message}\nSee: npm run --silent ${command.name} -- --help`;
   }
-  if (error instanceof StorageError) return `loftledger ${command.name}: ${error.message} ${error.remedy}`;
+  if (error instanceof StorageError) {
+    return `loftledger ${command.name}: ${error.message.replace(/(?<![.!?])$/, '.')} ${error.remedy}`;
+  }
   if (error instanceof RefusedInput) return `loftledger ${command.name}: ${error.message}`;
   if (error instanceof InstanceError) {
     return `loftledger ${command.name}: This instance cannot be solved:\n${error.message.replace(/^/gm, '  ')}`;

@@ -8,7 +8,8 @@ export type SeenOneFigures = {
   clubs: string;
 };
 
-const inPlace = (clubs: string) => (clubs === '' ? 'in place of nothing' : `in place of ${clubs}`);
+const inPlace = (clubs: string) =>
+  clubs === '' ? 'beside the clubs that are there' : `in place of ${clubs}`;
 
 /** English, at most 30 words each. */
 export const SEEN_ONE_WORDS: Readonly<Record<SeenOne['why'], (figures: SeenOneFigures) => string>> = {

@@ -97,7 +97,7 @@ export const prices: typeof english = {
       walkAway: 'Verzichten über',
       noCeiling: 'keine Grenze außer dem Budget',
       inPlaceOf: 'Anstelle von',
-      nothing: 'nichts',
+      nothing: 'keinem Schläger; er kommt dazu',
       keep: 'Diesen Preis notieren',
     },
 

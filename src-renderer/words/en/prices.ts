@@ -95,7 +95,7 @@ export const prices = {
       walkAway: 'Walk away above',
       noCeiling: 'no ceiling but the budget',
       inPlaceOf: 'In place of',
-      nothing: 'nothing',
+      nothing: 'no club; it joins the bag',
       keep: 'Note this price',
     },
 

@@ -129,7 +129,7 @@ describe('wrong input and use end with 2, say what to do, and change nothing', (
     ['import', [], /give one of --bag/],
     ['import', ['--bag', 'a', '--roster', 'b'], /give one of --bag/],
     ['import', ['--bag', 'no-such.json'], /no such file/],
-    ['import', ['--database', 'no-such.loftledger'], /does not exist\.? Check the path/],
+    ['import', ['--database', 'no-such.loftledger'], /does not exist\. Check the path\.$/m],
     ['import', ['--prices', 'x.csv', '--decimal', 'x'], /--decimal x is not known/],
     ['import', ['--dance'], /dance/],
     ['export', [], /give one of --bag ID/],
@@ -138,8 +138,8 @@ describe('wrong input and use end with 2, say what to do, and change nothing', (
     ['export', ['--bag', '99'], /There is no bag 99/],
     ['export', ['--list', '--out', 'no/such/folder/x'], /cannot be written/],
     ['restore', [], /give --backup/],
-    ['restore', ['--backup', '7'], /There is no backup 7/],
-    ['restore', ['--backup', 'no-such.loftledger'], /does not exist/],
+    ['restore', ['--backup', '7'], /There is no backup 7\. \S/],
+    ['restore', ['--backup', 'no-such.loftledger'], /does not exist\. \S/],
     ['backup', ['--out', 'x'], /out/],
   ])('%s %j', (name, words, message) => {
     const { status, stdout, stderr } = run(name, words);

@@ -12,6 +12,7 @@ import { answerBag } from '../../../src-main/worker/answer.ts';
 import { seenOne } from '../../../src-main/worker/seen-one.ts';
 import { watchList } from '../../../src-main/worker/watch-list.ts';
 import { watchedBag } from '../../../src-main/worker/watch-list-bag.ts';
+import { bagFile, without } from '../../support/bags.ts';
 import { anyBag } from '../../support/random-bags.ts';
 
 const catalogue = loadCatalogue();
@@ -91,6 +92,12 @@ describe('seen one', () => {
       { seed: 10, numRuns: 40 },
     );
   });
+});
+
+it('what takes no club’s place is bought beside the others, and that is said', () => {
+  const told = ask(without(bagFile({ budget: { amount: 200 } }), '6i', '7i'), 'irons-5-pw-30-t3', 1000);
+  expect(told).toMatchObject({ verdict: 'buy', inPlaceOf: [] });
+  expect(told.reason).toContain('the plan buys it, beside the clubs that are there.');
 });
 
 describe('the watch list', () => {

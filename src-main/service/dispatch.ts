@@ -15,6 +15,7 @@ import { priceHandlers } from './handlers/prices.ts';
 import { programHandlers } from './handlers/program.ts';
 import { searchHandlers } from './handlers/search.ts';
 import { shotHandlers } from './handlers/shots.ts';
+import { stepLabel, type StepParts } from './steps.ts';
 
 const handlers: Handlers = {
   ...playerHandlers,
@@ -53,13 +54,13 @@ function isCall(name: string): name is CallName {
 }
 
 type AnyRun = (context: Context, args: unknown) => unknown;
-type AnyHandler = AnyRun | { label: (args: unknown) => string; run: AnyRun };
+type AnyHandler = AnyRun | { step: (args: unknown, context: Context) => StepParts; run: AnyRun };
 
 function run(context: Context, call: CallName, args: unknown): unknown {
   // The table is typed call by call; here the call is only known to be one of them, and its args were parsed by it.
   const handler = handlers[call] as AnyHandler;
   if (typeof handler === 'function') return handler(context, args);
-  const step = { label: handler.label(args), at: context.now() };
+  const step = { label: stepLabel(call, handler.step(args, context)), at: context.now() };
   return undoable(context.db, step, () => handler.run(context, args));
 }
 

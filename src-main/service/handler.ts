@@ -5,6 +5,7 @@ import type { Jobs } from './jobs.ts';
 import type { Uploads } from './files/uploads.ts';
 import type { Records } from './records.ts';
 import type { Search } from './search/index.ts';
+import type { StepParts } from './steps.ts';
 import type { Db } from '../../db/sqlite.ts';
 
 /**
@@ -27,8 +28,14 @@ export type Context = {
 
 type Run<K extends CallName> = (context: Context, args: CallArgs<K>) => CallResult<K>;
 
-/** An edit names itself for the undo list; it runs inside one transaction, so it does not wait for anything. */
-export type Undoable<K extends CallName> = { label: (args: CallArgs<K>) => string; run: Run<K> };
+/**
+ * An edit tells what it does for the undo list, by the names that things have before it; it runs inside one
+ * transaction, so it does not wait for anything.
+ */
+export type Undoable<K extends CallName> = {
+  step: (args: CallArgs<K>, context: Context) => StepParts;
+  run: Run<K>;
+};
 
 type Later<K extends CallName> = (
   context: Context,

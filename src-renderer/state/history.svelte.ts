@@ -1,3 +1,4 @@
+import type { Step } from '../../src-main/contract/step.ts';
 import { words } from '../words/index.ts';
 import { Live } from './live.svelte.ts';
 import type { Records } from './records.svelte.ts';
@@ -8,8 +9,10 @@ export class History {
   #records: Records;
   #toasts: Toasts;
   #live: Live<'history.state'>;
+  #textOf: (step: Step) => string;
 
-  constructor(records: Records, toasts: Toasts) {
+  constructor(records: Records, toasts: Toasts, textOf: (step: Step) => string) {
+    this.#textOf = textOf;
     this.#records = records;
     this.#toasts = toasts;
     this.#live = new Live({
@@ -22,11 +25,15 @@ export class History {
 
   /** The name of the step that undo would take back; null for none. */
   get undoable(): string | null {
-    return this.#live.value?.undo?.label ?? null;
+    return this.#name(this.#live.value?.undo);
   }
 
   get redoable(): string | null {
-    return this.#live.value?.redo?.label ?? null;
+    return this.#name(this.#live.value?.redo);
+  }
+
+  #name(step: Step | null | undefined): string | null {
+    return step ? this.#textOf(step) : null;
   }
 
   async undo(): Promise<void> {
@@ -35,7 +42,7 @@ export class History {
     else if (done.value === null) this.#toasts.say(words.history.nothingToUndo);
     else {
       const redo = { label: words.history.redo, run: () => void this.redo() };
-      this.#toasts.say(words.history.undone(done.value.label), redo);
+      this.#toasts.say(words.history.undone(this.#textOf(done.value)), redo);
     }
   }
 
@@ -45,7 +52,7 @@ export class History {
     else if (done.value === null) this.#toasts.say(words.history.nothingToRedo);
     else {
       const undo = { label: words.history.undo, run: () => void this.undo() };
-      this.#toasts.say(words.history.redone(done.value.label), undo);
+      this.#toasts.say(words.history.redone(this.#textOf(done.value)), undo);
     }
   }
 }

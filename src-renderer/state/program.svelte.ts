@@ -18,6 +18,7 @@ import { Route } from './route.svelte.ts';
 import { SettingsState } from './settings.svelte.ts';
 import { SideState } from './side.svelte.ts';
 import { words } from '../words/index.ts';
+import { stepText } from './step-text.ts';
 import { Toasts } from './toasts.svelte.ts';
 import { WatchState } from './watch.svelte.ts';
 
@@ -47,14 +48,16 @@ export class Program {
 
   constructor(client: Client, settings: Settings) {
     this.records = new Records(client);
-    this.history = new History(this.records, this.toasts);
+    this.catalogue = new CatalogueState(this.records);
+    this.history = new History(this.records, this.toasts, (step) =>
+      stepText(step, this.formats, (archetype) => this.catalogue.name(archetype)),
+    );
     this.settings = new SettingsState(this.records, settings);
     this.assumptions = new AssumptionsState(this.records, this.drawer);
     this.roster = new RosterState(this.records, this.route);
     this.bag = new BagState(this.records, this.route);
     this.answer = new AnswerState(this.records, this.route);
     this.side = new SideState(this.records, this.route, this.answer, () => this.formats);
-    this.catalogue = new CatalogueState(this.records);
     this.priceBook = new PriceBookState(this.records, this.route);
     this.watch = new WatchState(this.records, this.route);
     this.imports = new Imports(this.roster);

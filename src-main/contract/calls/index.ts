@@ -31,6 +31,8 @@ export const calls = {
 
 export type CallName = keyof typeof calls;
 export type CallMode<K extends CallName> = (typeof calls)[K]['mode'];
+/** The calls that undo takes back. */
+export type UndoableCall = { [K in CallName]: CallMode<K> extends 'undoable' ? K : never }[CallName];
 export type CallArgs<K extends CallName> = z.infer<(typeof calls)[K]['args']>;
 export type CallResult<K extends CallName> = z.infer<(typeof calls)[K]['result']>;
 

@@ -37,6 +37,7 @@ export const playerPatchSchema = z
     pain: playerFields.pain.nullable(),
   })
   .partial();
+export type PlayerPatch = z.infer<typeof playerPatchSchema>;
 
 export const playerCalls = {
   'players.roster': read(z.strictObject({ archived: z.boolean().optional() }), z.array(rosterLineSchema)),

@@ -1,10 +1,9 @@
 import { z } from 'zod';
+import { stepSchema } from '../step.ts';
 import { read, write } from './spec.ts';
 
-const step = z.strictObject({ label: z.string() });
-
-/** An edit by the name it was given, and when (ISO time). */
-const datedStep = z.strictObject({ label: z.string(), at: z.string() });
+/** And when, ISO time. */
+const datedStep = stepSchema.extend({ at: z.string() });
 
 export const settingsSchema = z.strictObject({
   theme: z.enum(['system', 'light', 'lamp-lit']),
@@ -15,15 +14,18 @@ export type Settings = z.infer<typeof settingsSchema>;
 
 export const programCalls = {
   /** What undo and redo would do next; null for nothing. */
-  'history.state': read(z.strictObject({}), z.strictObject({ undo: step.nullable(), redo: step.nullable() })),
+  'history.state': read(
+    z.strictObject({}),
+    z.strictObject({ undo: stepSchema.nullable(), redo: stepSchema.nullable() }),
+  ),
   /** All that can be taken back, and done again: the next one first. */
   'history.list': read(
     z.strictObject({}),
     z.strictObject({ undo: z.array(datedStep), redo: z.array(datedStep) }),
   ),
-  /** The name of what was taken back or done again; null when there was nothing. */
-  'history.undo': write(z.strictObject({}), step.nullable()),
-  'history.redo': write(z.strictObject({}), step.nullable()),
+  /** What was taken back or done again; null when there was nothing. */
+  'history.undo': write(z.strictObject({}), stepSchema.nullable()),
+  'history.redo': write(z.strictObject({}), stepSchema.nullable()),
   'settings.read': read(z.strictObject({}), settingsSchema),
   'settings.update': write(settingsSchema.partial(), settingsSchema),
   'program.about': read(

@@ -11,6 +11,7 @@ import { addPlayer } from '../add-player.ts';
 import { databaseFile } from '../backups.ts';
 import { loadBag } from '../bag-store.ts';
 import { readCatalogue } from '../catalogue.ts';
+import { stepLabel } from '../steps.ts';
 import { openStore } from '../store.ts';
 import { csvText } from './csv.ts';
 import {
@@ -41,7 +42,8 @@ export function importBag(db: Db, bytes: Uint8Array, { at, preview }: ImportOpti
   refuseUnknownArchetypes(file, readCatalogue(db));
   const what = `${file.player.name}, ${String(file.clubs.length)} clubs, ${String(file.prices.length)} prices`;
   if (preview) return `Would add: ${what}.`;
-  const { bagId } = undoable(db, { label: 'Import of a bag', at }, () => addPlayer(db, file, at));
+  const label = stepLabel('files.importBag', { player: file.player.name });
+  const { bagId } = undoable(db, { label, at }, () => addPlayer(db, file, at));
   return `Added: ${what}; bag ${String(bagId)}.`;
 }
 
@@ -54,7 +56,7 @@ export function importPrices(db: Db, bytes: Uint8Array, options: ImportOptions &
     const fresh = newNotes(db, list).length;
     return `Would add ${counted(fresh, 'price note')}; ${String(list.notes.length - fresh)} there already, ${counted(list.bad.length, 'row')} that cannot be used.${left}`;
   }
-  const step = { label: 'Import of prices', at: options.at };
+  const step = { label: stepLabel('files.importPrices', {}), at: options.at };
   const { added, same, skipped } = undoable(db, step, () => importPriceList(db, list, options));
   return `Added ${counted(added, 'price note')}; ${String(same)} there already, ${counted(skipped, 'row')} skipped.${left}`;
 }
@@ -71,7 +73,7 @@ export function importPlayers(
     const known = knownPlayers(db, list).size;
     return `Would add ${counted(list.players.length - (options.skipKnown ? known : 0), 'player')}; ${String(known)} of that name there already, ${counted(list.bad.length, 'row')} that cannot be used.${left}`;
   }
-  const step = { label: 'Import of a roster', at: options.at };
+  const step = { label: stepLabel('files.importRoster', {}), at: options.at };
   const { added, known, skipped } = undoable(db, step, () => importRoster(db, list, options));
   return `Added ${counted(added, 'player')}; ${String(known)} there already, ${counted(skipped, 'row')} skipped.${left}`;
 }

@@ -33,6 +33,7 @@ import { buy } from '../bought.ts';
 import { recordTyped } from '../club-carry.ts';
 import type { Handlers, Subject } from '../handler.ts';
 import { setUnits } from '../set-units.ts';
+import { amountStep, bagStep, clubNamed, clubStep } from '../steps.ts';
 import { refuseUnknownArchetypes } from '../../worker/answer.ts';
 
 export const bagHandlers: Handlers<Subject<'bags'>> = {
@@ -48,7 +49,7 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
     };
   },
   'bags.addClub': {
-    label: ({ club }) => `New club: ${club.label ?? club.id}`,
+    step: ({ bagId, club }, { db }) => ({ ...bagStep(db, bagId), club: clubNamed(club) }),
     run: ({ db, today, now }, { bagId, club, before }) => {
       const { units } = checkedEdit(db, bagId, (file) => ({ ...file, clubs: [...file.clubs, club] }));
       refuseElsewhere(db, bagId, club.id);
@@ -59,7 +60,10 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
     },
   },
   'bags.updateClub': {
-    label: ({ clubId, patch }) => `Change of ${clubId}: ${Object.keys(patch).join(', ')}`,
+    step: ({ bagId, clubId, patch }, { db }) => ({
+      ...clubStep(db, bagId, clubId),
+      fields: Object.keys(patch),
+    }),
     run: ({ db, today, now }, { bagId, clubId, patch }) => {
       const id = clubRowId(db, bagId, clubId);
       const given = Object.fromEntries(Object.entries(patch).filter(([, value]) => value !== undefined));
@@ -78,14 +82,14 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
     },
   },
   'bags.removeClub': {
-    label: ({ clubId }) => `Striking out of ${clubId}`,
+    step: ({ bagId, clubId }, { db }) => clubStep(db, bagId, clubId),
     run: ({ db }, { bagId, clubId }) => {
       deleteClub(db, clubRowId(db, bagId, clubId));
       return null;
     },
   },
   'bags.sellSet': {
-    label: ({ setId }) => `Sale price of the set ${setId}`,
+    step: ({ bagId, setId }, { db }) => ({ ...bagStep(db, bagId), named: setId }),
     run: ({ db }, { bagId, setId, sell }) => {
       const { units } = checkedEdit(db, bagId, (file) => ({
         ...file,
@@ -101,7 +105,7 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
     },
   },
   'bags.setPrice': {
-    label: ({ archetype }) => `Price of ${archetype}`,
+    step: ({ bagId, archetype }, { db }) => ({ ...bagStep(db, bagId), archetype }),
     run: ({ db, now, catalogue }, { bagId, archetype, band, seen }) => {
       const file = checkedEdit(db, bagId, (before) => ({
         ...before,
@@ -130,7 +134,7 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
     },
   },
   'bags.setBudget': {
-    label: () => 'Budget',
+    step: ({ bagId }, { db }) => bagStep(db, bagId),
     run: ({ db }, { bagId, budget }) => {
       const { units } = checkedEdit(db, bagId, ({ budget: _before, ...file }) =>
         budget === null ? file : { ...file, budget },
@@ -143,7 +147,7 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
     },
   },
   'bags.setCosts': {
-    label: () => 'Costs',
+    step: ({ bagId }, { db }) => bagStep(db, bagId),
     run: ({ db }, { bagId, costs }) => {
       const { units } = checkedEdit(db, bagId, (file) => ({ ...file, costs }));
       const amounts: [CostKind, number | undefined][] = [
@@ -170,15 +174,21 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
     },
   },
   'bags.setUnits': {
-    label: ({ distance, speed, currency }) =>
-      `Units: ${[distance, speed, currency].filter((unit) => unit !== undefined).join(', ')}`,
+    step: ({ bagId, distance, speed, currency }, { db }) => ({
+      ...bagStep(db, bagId),
+      named: [distance, speed, currency].filter((unit) => unit !== undefined).join(', '),
+    }),
     run: ({ db }, { bagId, ...change }) => {
       setUnits(db, bagId, change);
       return null;
     },
   },
   'bags.bought': {
-    label: ({ archetype, price }) => `Bought ${archetype} at ${String(price)}`,
+    step: ({ bagId, archetype, price }, { db }) => ({
+      ...bagStep(db, bagId),
+      archetype,
+      ...amountStep(db, bagId, price),
+    }),
     run: ({ db, catalogue, today }, { bagId, archetype: id, price, replaced, on }) => {
       const archetype = catalogue().find((one) => one.id === id);
       if (!archetype) throw missing(db, `archetype "${id}"`, 'Choose one that the catalogue lists.');
@@ -186,7 +196,7 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
     },
   },
   'bags.setChoices': {
-    label: () => 'Whether the putter may change',
+    step: ({ bagId }, { db }) => bagStep(db, bagId),
     run: ({ db }, { bagId, changePutter }) => {
       updateBag(db, bagId, { changePutter });
       return null;

@@ -11,6 +11,7 @@ import { recordDated } from '../club-carry.ts';
 import { carryTrend } from '../carry-trend.ts';
 import type { Handlers, Subject } from '../handler.ts';
 import { moneyIn } from '../money-in.ts';
+import { clubStep } from '../steps.ts';
 
 export const clubHandlers: Handlers<Subject<'clubs'>> = {
   'clubs.history': ({ db }, { bagId, clubId }) => {
@@ -37,7 +38,7 @@ export const clubHandlers: Handlers<Subject<'clubs'>> = {
     };
   },
   'clubs.recordCarry': {
-    label: ({ clubId, on }) => `Carry of ${clubId} on ${on}`,
+    step: ({ bagId, clubId, on }, { db }) => ({ ...clubStep(db, bagId, clubId), on }),
     run: ({ db, now }, { bagId, clubId, on, carry, carrySd, shots, total }) => {
       const row = clubOf(db, bagId, clubId);
       const { distanceUnit, ...bag } = findBag(db, bagId);
@@ -73,7 +74,7 @@ export const clubHandlers: Handlers<Subject<'clubs'>> = {
     },
   },
   'clubs.removeCarry': {
-    label: ({ clubId }) => `Striking out of a carry of ${clubId}`,
+    step: ({ bagId, clubId }, { db }) => clubStep(db, bagId, clubId),
     run: ({ db }, { bagId, clubId, carryId }) => {
       const { id } = clubOf(db, bagId, clubId);
       if (!carriesOf(db, id).some((entry) => entry.id === carryId)) {
@@ -106,8 +107,7 @@ export const clubHandlers: Handlers<Subject<'clubs'>> = {
     );
   },
   'clubs.move': {
-    label: ({ clubId, to }) =>
-      `${clubId}: ${to === 'sold' ? 'sold' : to === 'bag' ? 'into the bag' : 'to the shelf'}`,
+    step: ({ bagId, clubId, to }, { db }) => ({ ...clubStep(db, bagId, clubId), to }),
     run: ({ db, today }, { bagId, clubId, to, price }) => {
       const row = clubOf(db, bagId, clubId);
       const { currency } = findBag(db, bagId);

@@ -23,6 +23,7 @@ import type { Db } from '../../../db/sqlite.ts';
 import { archetypeOf } from '../catalogue.ts';
 import type { Handlers, Subject } from '../handler.ts';
 import { moneyIn } from '../money-in.ts';
+import { bagStep, type StepParts } from '../steps.ts';
 
 export const costHandlers: Handlers<Subject<'costs'> | Subject<'archetypes'>> = {
   'costs.list': ({ db }, { bagId }) => {
@@ -30,7 +31,7 @@ export const costHandlers: Handlers<Subject<'costs'> | Subject<'archetypes'>> = 
     return costLinesOf(db, bagId).map(fileOf);
   },
   'costs.save': {
-    label: ({ line }) => `Cost: ${line.label ?? line.kind}`,
+    step: ({ bagId, line }, { db }) => ({ ...costStep(db, bagId), named: line.label ?? line.kind }),
     run: ({ db }, { bagId, id, line }) => {
       const lines = costLinesOf(db, bagId);
       const fields = fieldsOf(line, bagId === null ? null : findBag(db, bagId).currency);
@@ -49,7 +50,10 @@ export const costHandlers: Handlers<Subject<'costs'> | Subject<'archetypes'>> = 
     },
   },
   'costs.remove': {
-    label: () => 'Striking out of a cost',
+    step: ({ bagId, id }, { db }) => {
+      const line = costLinesOf(db, bagId).find((one) => one.id === id);
+      return { ...costStep(db, bagId), ...(line === undefined ? {} : { named: line.label ?? line.kind }) };
+    },
     run: ({ db }, { bagId, id }) => {
       deleteCostLine(db, lineOf(db, costLinesOf(db, bagId), id).id);
       return null;
@@ -60,7 +64,7 @@ export const costHandlers: Handlers<Subject<'costs'> | Subject<'archetypes'>> = 
       .filter(({ source }) => source === 'own')
       .map(archetypeOf),
   'archetypes.add': {
-    label: ({ archetype }) => `New archetype: ${archetype.id}`,
+    step: ({ archetype: { id } }) => ({ archetype: id }),
     run: ({ db }, { archetype }) => {
       refuseTaken(db, archetype);
       addOwnArchetype(db, rowOf(archetype));
@@ -68,20 +72,24 @@ export const costHandlers: Handlers<Subject<'costs'> | Subject<'archetypes'>> = 
     },
   },
   'archetypes.update': {
-    label: ({ archetype }) => `Change of the archetype ${archetype.id}`,
+    step: ({ archetype: { id } }) => ({ archetype: id }),
     run: ({ db }, { archetype }) => {
       updateOwnArchetype(db, rowOf(archetype));
       return null;
     },
   },
   'archetypes.remove': {
-    label: ({ id }) => `Striking out of the archetype ${id}`,
+    step: ({ id }) => ({ archetype: id }),
     run: ({ db }, { id }) => {
       deleteOwnArchetype(db, id);
       return null;
     },
   },
 };
+
+function costStep(db: Db, bagId: number | null): StepParts {
+  return bagId === null ? {} : bagStep(db, bagId);
+}
 
 const ONE_OF_A_KIND: readonly CostLineFile['kind'][] = ['delivery', 'regrip', 'sell-fee', 'sell-postage'];
 

@@ -15,6 +15,7 @@ import { exportPriceList, importPriceList, newNotes, readPriceList } from '../fi
 import { exportRoster, importRoster, knownPlayers, readRoster } from '../files/roster-csv.ts';
 import type { Context, Handlers, Subject } from '../handler.ts';
 import { fileOf } from '../records.ts';
+import type { StepParts } from '../steps.ts';
 
 const SAMPLE = 8;
 const SHOWN_BAD = 200;
@@ -30,7 +31,7 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
     return { name, handicap, clubs: clubs.length, prices: prices.length, known: known.map(({ id }) => id) };
   },
   'files.importBag': {
-    label: () => 'Import of a bag',
+    step: ({ source }, context) => ({ player: bagOf(context, source).player.name }),
     run: (context, { source }) => addPlayer(context.db, bagOf(context, source), context.now()),
   },
   'files.previewPrices': (context, args) => {
@@ -47,7 +48,7 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
     };
   },
   'files.importPrices': {
-    label: () => 'Import of prices',
+    step: ({ source }, context) => fileStep(context, source),
     run: (context, args) =>
       importPriceList(context.db, pricesOf(context, args), { skipBad: args.skipBad, at: context.now() }),
   },
@@ -70,7 +71,7 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
     };
   },
   'files.importRoster': {
-    label: () => 'Import of a roster',
+    step: ({ source }, context) => fileStep(context, source),
     run: (context, args) => {
       const { skipBad, skipKnown } = args;
       return importRoster(context.db, rosterOf(context, args), { skipBad, skipKnown, at: context.now() });
@@ -109,6 +110,10 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
     return { restart: true as const, kept: kept === null ? null : backupLine(kept) };
   },
 };
+
+function fileStep({ uploads }: Context, source: FileSource): StepParts {
+  return 'upload' in source ? { named: uploads.find(source.upload).name } : {};
+}
 
 function bytesOf({ uploads }: Context, source: FileSource): Uint8Array {
   return 'text' in source ? new TextEncoder().encode(source.text) : uploads.read(source.upload);

@@ -5,13 +5,14 @@ import { deletePlan, listPlans, pickPlan, readPlan, savePlan } from '../../../db
 import { toMoney } from '../bag-rows.ts';
 import { loadBag } from '../bag-store.ts';
 import type { Handlers, Subject } from '../handler.ts';
+import { bagStep } from '../steps.ts';
 
 /** What is kept of a pick beside its input. */
 const recordSchema = z.strictObject({ why: z.string(), side: sideSchema });
 
 export const planHandlers: Handlers<Subject<'plans'>> = {
   'plans.pick': {
-    label: ({ name }) => `Pick of ${name}`,
+    step: ({ bagId, name }, { db }) => ({ ...bagStep(db, bagId), named: name }),
     run: ({ db, catalogue, today, now, version }, { bagId, name, why, items }) => {
       const { file } = loadBag(db, bagId);
       const side = compareBags(file, catalogue(), [items], today()).sides[0];
@@ -43,7 +44,10 @@ export const planHandlers: Handlers<Subject<'plans'>> = {
       return record.success ? [{ id, name: name ?? '', madeAt, picked, programVersion, ...record.data }] : [];
     }),
   'plans.remove': {
-    label: () => 'Striking out of a plan',
+    step: ({ planId }, { db }) => {
+      const { bagId, name } = readPlan(db, planId);
+      return { ...bagStep(db, bagId), ...(name === undefined ? {} : { named: name }) };
+    },
     run: ({ db }, { planId }) => {
       deletePlan(db, planId);
       return null;

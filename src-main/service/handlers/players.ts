@@ -1,3 +1,4 @@
+import type { BagFile } from '../../contract/bag-file.ts';
 import { MAX_BAG_BYTES, readBagFile } from '../../contract/read-bag.ts';
 import { toMph } from '../../contract/units.ts';
 import { demoBag } from '../../../db/demo/index.ts';
@@ -20,13 +21,14 @@ import { addPlayer } from '../add-player.ts';
 import { backupsOf } from '../backups.ts';
 import { checkedEdit, loadOwnBag } from '../bag-store.ts';
 import type { Handlers, Subject } from '../handler.ts';
+import { playerStep } from '../steps.ts';
 import { usualBag } from '../usual-bag.ts';
 import { refuseUnknownArchetypes } from '../../worker/answer.ts';
 
 export const playerHandlers: Handlers<Subject<'players'>> = {
   'players.roster': ({ db }, { archived }) => (archived === true ? archivedRoster(db) : currentRoster(db)),
   'players.create': {
-    label: ({ name }) => `New player: ${name}`,
+    step: ({ name }) => ({ player: name }),
     run: ({ db, now }, { name, handicap, units }) => {
       const opened = addPlayer(db, usualBag(name, handicap, units), now());
       takeDefaultCosts(db, opened.bagId, units.currency);
@@ -34,7 +36,7 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
     },
   },
   'players.update': {
-    label: ({ patch }) => `Change of ${Object.keys(patch).join(', ')}`,
+    step: ({ playerId, patch }, { db }) => ({ ...playerStep(db, playerId), fields: Object.keys(patch) }),
     run: ({ db }, { playerId, patch }) => {
       const bagId = bagOfNow(db, playerId);
       const changes = Object.fromEntries(Object.entries(patch).filter(([, value]) => value !== undefined));
@@ -53,7 +55,7 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
     },
   },
   'players.duplicate': {
-    label: () => 'Copy of a player',
+    step: ({ playerId }, { db }) => playerStep(db, playerId),
     run: ({ db, now }, { playerId }) => {
       const { file } = loadOwnBag(db, bagOfNow(db, playerId));
       const name = `${file.player.name} (copy)`.slice(0, 200);
@@ -61,14 +63,14 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
     },
   },
   'players.archive': {
-    label: () => 'Archiving of a player',
+    step: ({ playerId }, { db }) => playerStep(db, playerId),
     run: ({ db, now }, { playerId }) => {
       archivePlayer(db, playerId, now());
       return null;
     },
   },
   'players.unarchive': {
-    label: () => 'Return of a player',
+    step: ({ playerId }, { db }) => playerStep(db, playerId),
     run: ({ db }, { playerId }) => {
       unarchivePlayer(db, playerId);
       return null;
@@ -79,9 +81,9 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
     return null;
   },
   'players.importBag': {
-    label: () => 'Import of a bag',
+    step: ({ text }) => ({ player: bagIn(text).player.name }),
     run: ({ db, now, catalogue }, { text }) => {
-      const file = readBagFile(text.length > MAX_BAG_BYTES ? text : new TextEncoder().encode(text));
+      const file = bagIn(text);
       refuseUnknownArchetypes(file, catalogue());
       return addPlayer(db, file, now());
     },
@@ -91,17 +93,25 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
     return { logEmptied, backups: records.file === null ? 0 : backupsOf(records.file).length };
   },
   'players.openDemo': {
-    label: () => 'Demo player',
+    step: ({ demo }) => ({ player: demoFile(demo).player.name }),
     run: ({ db, now }, { demo }) => {
       const known = getSetting(db, `demo.${demo}`);
       const there = currentRoster(db).find((line) => line.id === known);
       if (there) return { playerId: there.id, bagId: there.bagId };
-      const opened = addPlayer(db, readBagFile(JSON.stringify(demoBag(demo))), now());
+      const opened = addPlayer(db, demoFile(demo), now());
       setSetting(db, `demo.${demo}`, opened.playerId);
       return opened;
     },
   },
 };
+
+function bagIn(text: string): BagFile {
+  return readBagFile(text.length > MAX_BAG_BYTES ? text : new TextEncoder().encode(text));
+}
+
+function demoFile(demo: Parameters<typeof demoBag>[0]): BagFile {
+  return readBagFile(JSON.stringify(demoBag(demo)));
+}
 
 /** A new bag begins with the user's usual costs, those in another currency left out. */
 function takeDefaultCosts(db: Db, bagId: number, currency: string): void {

@@ -20,6 +20,7 @@ import type { BagFile } from '../../contract/bag-file.ts';
 import { nearestIds } from '../../worker/nearest-ids.ts';
 import { fromBand, toBand } from '../bag-rows.ts';
 import { loadBag } from '../bag-store.ts';
+import type { Db } from '../../../db/sqlite.ts';
 import type { Context, Handlers, Subject } from '../handler.ts';
 import { noteFields, noteOf, refuseWrongMoney } from '../note-rows.ts';
 import {
@@ -31,6 +32,7 @@ import {
   readAssumptions,
   type NotedBand,
 } from '../price-bands.ts';
+import { bagStep, type StepParts } from '../steps.ts';
 
 /** Notes in other currencies that are listed apart on one archetype. */
 const MOST_OTHERS = 100;
@@ -65,7 +67,7 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
     return sharedNotes(db, { limit, offset: offset ?? 0 }).map((note) => noteOf(note, today(), assumptions));
   },
   'prices.add': {
-    label: ({ note }) => `Price note on ${note.archetype}`,
+    step: ({ note: { archetype, bagId } }, { db }) => noteStep(db, { archetypeId: archetype, bagId }),
     run: ({ db, now, catalogue }, { note }) => {
       refuseUnknown({ catalogue }, note.archetype, '$.note.archetype');
       refuseWrongMoney(note, '$.note');
@@ -74,7 +76,7 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
     },
   },
   'prices.update': {
-    label: () => 'Change of a price note',
+    step: ({ noteId }, { db }) => noteStep(db, readPriceNote(db, noteId)),
     run: ({ db }, { noteId, patch }) => {
       const before = readPriceNote(db, noteId);
       const money = { ...fromBand(before.band), currency: before.band.currency };
@@ -103,7 +105,7 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
     },
   },
   'prices.remove': {
-    label: () => 'Striking out of a price note',
+    step: ({ noteId }, { db }) => noteStep(db, readPriceNote(db, noteId)),
     run: ({ db }, { noteId }) => {
       deletePriceNote(db, noteId);
       return null;
@@ -134,7 +136,7 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
   },
   'prices.assumptions': ({ db }) => readAssumptions(db),
   'prices.setAssumptions': {
-    label: (changes) => `Assumptions on prices: ${Object.keys(changes).join(', ')}`,
+    step: () => ({}),
     run: ({ db }, changes) => {
       const before = readAssumptions(db);
       setSetting(db, ASSUMPTIONS_KEY, { ...before, ...withoutUndefined(changes) });
@@ -178,6 +180,12 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
   },
   'jobs.cancel': ({ jobs }, { job }) => ({ cancelled: jobs.cancel(job) }),
 };
+
+/** A note of one bag tells whose; everybody's only of what it is. */
+function noteStep(db: Db, note: { archetypeId: string; bagId?: number | undefined }): StepParts {
+  const { archetypeId, bagId } = note;
+  return { archetype: archetypeId, ...(bagId === undefined ? {} : bagStep(db, bagId)) };
+}
 
 function bandAnswer(
   { archetypeId, own, derived }: NotedBand,

@@ -1,8 +1,10 @@
 import { settingsSchema, type Settings } from '../../contract/calls/program.ts';
+import type { Step } from '../../contract/step.ts';
 import { getSetting, setSetting } from '../../../db/repositories/settings.ts';
 import type { Db } from '../../../db/sqlite.ts';
 import { history, redo, undo } from '../../../db/undo.ts';
 import type { Handlers, Subject } from '../handler.ts';
+import { stepOf } from '../steps.ts';
 
 export const programHandlers: Handlers<Subject<'history'> | Subject<'settings'> | Subject<'program'>> = {
   'history.state': ({ db }) => {
@@ -11,7 +13,7 @@ export const programHandlers: Handlers<Subject<'history'> | Subject<'settings'> 
   },
   'history.list': ({ db }) => {
     const steps = history(db);
-    const dated = (step: { label: string; at: string }) => ({ label: step.label, at: step.at });
+    const dated = (step: { label: string; at: string }) => ({ ...stepOf(step.label), at: step.at });
     return { undo: steps.undo.map(dated), redo: steps.redo.map(dated) };
   },
   'history.undo': ({ db }) => named(undo(db)),
@@ -26,8 +28,8 @@ export const programHandlers: Handlers<Subject<'history'> | Subject<'settings'> 
   'program.about': ({ version, dataFolder }) => ({ version, dataFolder }),
 };
 
-function named(step: { label: string } | null | undefined): { label: string } | null {
-  return step ? { label: step.label } : null;
+function named(step: { label: string } | null | undefined): Step | null {
+  return step ? stepOf(step.label) : null;
 }
 
 function readSettings(db: Db): Settings {

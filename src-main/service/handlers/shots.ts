@@ -10,6 +10,7 @@ import { addShotImport, type ShotFields } from '../../../db/repositories/shots.t
 import { clubRowId, loadBag } from '../bag-store.ts';
 import { recordDated } from '../club-carry.ts';
 import type { Handlers, Subject } from '../handler.ts';
+import { bagStep } from '../steps.ts';
 import { headerSignature, shotTable, type ShotTable } from '../shot-table.ts';
 
 const SAMPLE_ROWS = 8;
@@ -36,7 +37,10 @@ export const shotHandlers: Handlers<Subject<'shots'>> = {
     };
   },
   'shots.import': {
-    label: ({ fileName }) => `Import of shots${fileName === undefined ? '' : ` from ${fileName}`}`,
+    step: ({ bagId, fileName }, { db }) => ({
+      ...bagStep(db, bagId),
+      ...(fileName === undefined ? {} : { named: fileName }),
+    }),
     run: ({ db, now }, { bagId, text, mapping, leaveOut, skipBad, sessionOn, fileName }) => {
       const { playerId } = loadBag(db, bagId);
       const table = shotTable(text);

@@ -7,6 +7,7 @@ import { program } from './program.ts';
 import { settings } from './settings.ts';
 import { side } from './side.ts';
 import { spend } from './spend.ts';
+import { steps } from './steps.ts';
 
 /**
  * German, in the golf trade's usual words: Bag, Satz (of irons), Carry, Abstand, Leiter. Polite or impersonal. A text
@@ -21,4 +22,5 @@ export const de: Words = {
   ...ladder,
   ...spend,
   ...side,
+  ...steps,
 };

@@ -6,9 +6,20 @@ import { program } from './program.ts';
 import { settings } from './settings.ts';
 import { side } from './side.ts';
 import { spend } from './spend.ts';
+import { steps } from './steps.ts';
 
 /** English: every text of the window, a file a screen. Figures come in printed; sentences are short and blame nobody. */
-export const en = { ...program, ...settings, ...players, ...bag, ...prices, ...ladder, ...spend, ...side };
+export const en = {
+  ...program,
+  ...settings,
+  ...players,
+  ...bag,
+  ...prices,
+  ...ladder,
+  ...spend,
+  ...side,
+  ...steps,
+};
 
 /** What a translation has to bring: the same keys, its own sentences. */
 export type Words = typeof en;

@@ -48,7 +48,12 @@ describe('bought', () => {
       { clubId: '5i', place: 'shelf' },
       { clubId: '4h', place: 'sold', soldFor: { amount: 30, currency: 'GBP' }, soldOn: '2026-11-20' },
     ]);
-    expect((await call('history.state', {})).undo).toEqual({ label: 'Bought hybrid-22-t3 at 41.5' });
+    expect((await call('history.state', {})).undo).toEqual({
+      did: 'bags.bought',
+      player: 'Invented',
+      archetype: 'hybrid-22-t3',
+      money: { minor: 4150, currency: 'GBP' },
+    });
     await call('history.undo', {});
     expect(await bagOf(bagId)).toEqual(before);
     expect(await call('clubs.elsewhere', { bagId })).toEqual([]);
@@ -131,7 +136,7 @@ describe('bought', () => {
       kind: 'not-found',
     });
     expect(await bagOf(bagId)).toEqual(before);
-    expect((await call('history.state', {})).undo).toEqual({ label: 'Import of a bag' });
+    expect((await call('history.state', {})).undo).toMatchObject({ did: 'players.importBag' });
   });
 });
 

@@ -25,7 +25,7 @@ describe('notes', () => {
     expect(after).not.toHaveProperty('seen');
     await call('prices.remove', { noteId });
     expect(await call('prices.list', { limit: 10 })).toEqual([]);
-    expect(await call('history.undo', {})).toEqual({ label: 'Striking out of a price note' });
+    expect(await call('history.undo', {})).toEqual({ did: 'prices.remove', archetype: note.archetype });
     expect(await call('prices.list', { limit: 10 })).toHaveLength(1);
   });
   it('are refused with place, value and remedy', async () => {
@@ -203,7 +203,7 @@ describe('seen one', () => {
     expect(await ask(Math.floor(most * 125) / 100)).toMatchObject({ verdict: 'haggle' });
     expect(await ask(Math.ceil(most * 125) / 100 + 0.01)).toMatchObject({ verdict: 'leave' });
     expect((await call('bags.read', { bagId })).bag.prices).toEqual([]);
-    expect((await call('history.state', {})).undo).toEqual({ label: 'Import of a bag' });
+    expect((await call('history.state', {})).undo).toMatchObject({ did: 'players.importBag' });
     // And so does the plan, when the price is noted.
     for (const [likely, bought] of [
       [most, true],

@@ -216,11 +216,14 @@ describe('undo', () => {
   it('takes back and does again, by name', async () => {
     const { bagId } = await call('players.importBag', { text: JSON.stringify(bagFile()) });
     await call('bags.updateClub', { bagId, clubId: '7i', patch: { carry: 140 } });
-    expect(await call('history.state', {})).toMatchObject({
-      undo: { label: 'Change of 7i: carry' },
-      redo: null,
-    });
-    expect(await call('history.undo', {})).toEqual({ label: 'Change of 7i: carry' });
+    const step = {
+      did: 'bags.updateClub',
+      player: 'Invented',
+      club: { kind: 'iron', label: '7i', loftDeg: 33 },
+      fields: ['carry'],
+    };
+    expect(await call('history.state', {})).toEqual({ undo: step, redo: null });
+    expect(await call('history.undo', {})).toEqual(step);
     expect((await call('bags.read', { bagId })).bag).toEqual(bagFile());
     await call('history.redo', {});
     expect((await call('bags.read', { bagId })).bag.clubs[5]?.carry).toBe(140);
@@ -228,13 +231,13 @@ describe('undo', () => {
   it('a refused edit leaves no step', async () => {
     const { bagId } = await call('players.importBag', { text: JSON.stringify(bagFile()) });
     await refused('bags.updateClub', { bagId, clubId: '7i', patch: { carry: 900 } });
-    expect((await call('history.state', {})).undo).toEqual({ label: 'Import of a bag' });
+    expect((await call('history.state', {})).undo).toEqual({ did: 'players.importBag', player: 'Invented' });
   });
   it('answers and "last looked at" are no steps', async () => {
     const { playerId, bagId } = await call('players.importBag', { text: JSON.stringify(bagFile()) });
     await call('answers.plan', { bagId });
     await call('players.look', { playerId });
-    expect((await call('history.state', {})).undo).toEqual({ label: 'Import of a bag' });
+    expect((await call('history.state', {})).undo).toEqual({ did: 'players.importBag', player: 'Invented' });
   });
 });
 

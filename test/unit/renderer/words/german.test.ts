@@ -100,6 +100,9 @@ const SAME = new Set([
   'side.markOn',
   'side.columns.carry',
   'side.none',
+  'steps.did.clubs.move',
+  'steps.of',
+  'steps.club',
 ]);
 
 const english = leavesOf(en, SAMPLES);

@@ -287,7 +287,7 @@ it('the history lists what can be taken back and done again, the next first', as
   await call('bags.setBudget', { bagId, budget: { amount: 20 } });
   await call('history.undo', {});
   const { undo, redo } = await call('history.list', {});
-  expect(undo.map((step) => step.label)).toEqual(['Budget', 'Import of a bag']);
-  expect(redo.map((step) => step.label)).toEqual(['Budget']);
+  expect(undo.map((step) => step.did)).toEqual(['bags.setBudget', 'players.importBag']);
+  expect(redo.map((step) => step.did)).toEqual(['bags.setBudget']);
   expect(undo[0]?.at).toMatch(/^\d{4}-\d\d-\d\dT/);
 });

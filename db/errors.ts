@@ -90,7 +90,7 @@ export function toStorageError(error: unknown, file: string, doing: string): Sto
   if (error instanceof StorageError) return error;
   const code = codeOf(error);
   const known = KNOWN.find(([prefix]) => code.startsWith(prefix));
-  const detail = error instanceof Error ? error.message : String(error);
+  const detail = detailOf(error);
   if (known !== undefined) {
     const [, kind, text, remedy] = known;
     return new StorageError(kind, `${doing} ${file}: ${text} (${detail})`, REMEDY[remedy], file, error);
@@ -100,6 +100,20 @@ export function toStorageError(error: unknown, file: string, doing: string): Sto
   }
   const remedy = 'This is an error of the program; please report it.';
   return new StorageError('bug', `${doing} ${file}: ${detail}`, remedy, file, error);
+}
+
+/** What the error itself says; of a system call only its name, since Node's own text names paths of this machine. */
+function detailOf(error: unknown): string {
+  if (!(error instanceof Error)) return String(error);
+  const { syscall } = error as NodeJS.ErrnoException;
+  return syscall === undefined ? error.message : `${codeOf(error)}, ${syscall}`;
+}
+
+/**
+ * An error of SQLite or of the system as a StorageError; any other as it is, since it is somebody else's to name.
+ */
+export function namedFault(error: unknown, file: string, doing: string): unknown {
+  return codeOf(error) === '' ? error : toStorageError(error, file, doing);
 }
 
 /** Runs fn; whatever it throws leaves as a StorageError. */

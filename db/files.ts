@@ -44,7 +44,19 @@ export function publish(prepared: string, target: string): void {
 
 /** A folder for the user alone: bags carry notes on health. */
 export function makePrivateFolder(folder: string): void {
-  mkdirSync(folder, { recursive: true, mode: 0o700 });
+  try {
+    mkdirSync(folder, { recursive: true, mode: 0o700 });
+  } catch (error) {
+    // On a read-only disk Node finds fault with the folder above (ENOENT); the system itself says what it is.
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') mkdirSync(firstMissing(folder), { mode: 0o700 });
+    throw error;
+  }
+}
+
+/** The uppermost part of a path that is not there. */
+function firstMissing(folder: string): string {
+  const above = dirname(folder);
+  return above === folder || existsSync(above) ? folder : firstMissing(above);
 }
 
 export function makePrivateFile(file: string): void {

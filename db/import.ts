@@ -1,10 +1,10 @@
 import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { backupFolderOf } from './backup.ts';
 import { checkDatabase } from './check.ts';
 import { guarded, StorageError, toStorageError } from './errors.ts';
-import { exists, makePrivateFile, removeDatabase } from './files.ts';
+import { exists, makePrivateFile, makePrivateFolder, removeDatabase } from './files.ts';
 import { COPY } from './leftovers.ts';
 import { withSetupLock } from './lock.ts';
 import { migrate } from './migrate.ts';
@@ -107,7 +107,10 @@ export function importDatabase(options: ImportOptions): ImportReport & Replaced 
       removeDatabase(prepared);
     }
   };
-  return guarded(file, 'Importing into', () => withSetupLock(file, replaceAll));
+  return guarded(file, 'Importing into', () => {
+    makePrivateFolder(dirname(file));
+    return withSetupLock(file, replaceAll);
+  });
 }
 
 const TEMPORARY = join(tmpdir(), 'loftledger-import-');

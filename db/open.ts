@@ -1,6 +1,7 @@
 import { dirname } from 'node:path';
 import { backupFolderOf } from './backup.ts';
 import { checkDatabase, type CheckLevel } from './check.ts';
+import { finishErasure } from './erase.ts';
 import { guarded, StorageError } from './errors.ts';
 import { exists, makePrivateFile, makePrivateFolder, publish, removeDatabase, sizeOf } from './files.ts';
 import { removeLeftovers } from './leftovers.ts';
@@ -118,6 +119,7 @@ function openToWrite(options: OpenOptions, migrations: readonly Migration[]): Op
     const backupDir = options.backupDir ?? backupFolderOf(file);
     const report: MigrateReport = migrate(db, { file, migrations, now, backupDir });
     installUndo(db);
+    finishErasure(db);
     const upgradedFrom = report.to > report.from ? report.from : null;
     return { created: false, upgradedFrom, backup: report.backup, unclean: walLeft, pendingCheck };
   });

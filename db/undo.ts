@@ -1,4 +1,4 @@
-import { StorageError, toStorageError } from './errors.ts';
+import { namedFault, StorageError, toStorageError } from './errors.ts';
 import { columnsOf, keyOf, USER_TABLES } from './schema.ts';
 import { quoteName, type Db, type Statement } from './sqlite.ts';
 import { recordingStep, recordInto } from './undo-triggers.ts';
@@ -28,20 +28,23 @@ type LogRow = {
  */
 export function undoable<T>(db: Db, step: Step, fn: () => T): T {
   if (recordingStep(db) !== null) return db.transaction(fn).immediate();
-  return db
-    .transaction(() => {
-      const id = pushStep(db, 'undo', step);
-      recordInto(db, id);
-      const result = fn();
-      recordInto(db, null);
-      if (isEmpty(db, id)) dropStep(db, id);
-      else {
-        db.prepare(`DELETE FROM undo_step WHERE stack = 'redo'`).run();
-        trim(db);
-      }
-      return result;
-    })
-    .immediate();
+  const run = db.transaction(() => {
+    const id = pushStep(db, 'undo', step);
+    recordInto(db, id);
+    const result = fn();
+    recordInto(db, null);
+    if (isEmpty(db, id)) dropStep(db, id);
+    else {
+      db.prepare(`DELETE FROM undo_step WHERE stack = 'redo'`).run();
+      trim(db);
+    }
+    return result;
+  });
+  try {
+    return run.immediate();
+  } catch (error) {
+    throw namedFault(error, db.name, 'Saving to');
+  }
 }
 
 /** Takes back the newest step. @returns it, or null when there is none. @throws StorageError 'undo-conflict'. */

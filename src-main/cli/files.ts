@@ -6,7 +6,7 @@ import {
   readFileSync,
   renameSync,
   rmSync,
-  writeSync,
+  writeFileSync,
 } from 'node:fs';
 import path from 'node:path';
 import { UsageError } from './exit.ts';
@@ -57,7 +57,8 @@ export function writeWhole(name: string, text: string): void {
   try {
     const handle = openSync(draft, 'w');
     try {
-      writeSync(handle, text);
+      // Not writeSync: that may write a part only, and say so in its result alone.
+      writeFileSync(handle, text);
       fsyncSync(handle);
     } finally {
       closeSync(handle);

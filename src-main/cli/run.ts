@@ -1,6 +1,6 @@
 import { RefusedInput } from '../contract/refusal.ts';
 import { InstanceError } from '../domain/solve/refusal.ts';
-import { StorageError } from '../../db/errors.ts';
+import { namedFault, StorageError } from '../../db/errors.ts';
 import type { Command } from './args.ts';
 import { EXIT, UsageError } from './exit.ts';
 
@@ -12,7 +12,8 @@ export async function runCommand(command: Command, words: readonly string[]): Pr
   }
   try {
     return await command.run(words);
-  } catch (error) {
+  } catch (thrown) {
+    const error = namedFault(thrown, 'the records', 'Using');
     process.stderr.write(`${messageOf(error, command)}\n`);
     return isWrongInput(error) ? EXIT.wrongUse : EXIT.no;
   }

@@ -1,10 +1,11 @@
 import type { CallError } from '../contract/gate.ts';
 import { RefusedInput } from '../contract/refusal.ts';
 import { Cancelled } from './answerer.ts';
-import { StorageError } from '../../db/errors.ts';
+import { namedFault, StorageError } from '../../db/errors.ts';
 
 /** What a window is told of an error: never a stack, never a path of this machine. */
-export function callError(error: unknown): CallError {
+export function callError(thrown: unknown): CallError {
+  const error = namedFault(thrown, 'the records', 'Using');
   if (error instanceof RefusedInput) {
     return { kind: 'refused', message: error.message, refusals: [...error.refusals] };
   }

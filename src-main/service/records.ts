@@ -6,7 +6,10 @@ import { openStore } from './store.ts';
 
 /** The open records, which can be closed, replaced as a whole and opened again while the service runs. */
 export type Records = {
-  /** Ask anew after every wait: another file may have taken its place. */
+  /**
+   * Ask anew after every wait: another file may have taken its place. @throws StorageError where it could not be opened
+   * again then; the next to ask tries once more.
+   */
   readonly db: Db;
   /** The database's file; null in memory. */
   readonly file: string | null;
@@ -21,9 +24,14 @@ export type Records = {
 export function openRecords(folder: string): Records {
   let { db } = openStore(folder);
   const file = folder === ':memory:' ? null : path.join(folder, DATABASE_NAME);
+  let closed = false;
+  const opened = (): Db => {
+    if (!db.open && !closed) ({ db } = openStore(folder));
+    return db;
+  };
   return {
     get db() {
-      return db;
+      return opened();
     },
     file,
     replace(swap) {
@@ -32,10 +40,16 @@ export function openRecords(folder: string): Records {
       try {
         return swap(file);
       } finally {
-        ({ db } = openStore(folder));
+        // What hinders it (a full disk) is told to whoever asks next: the swap has its own end to tell.
+        try {
+          opened();
+        } catch {
+          // See above.
+        }
       }
     },
     close: () => {
+      closed = true;
       db.close();
     },
   };

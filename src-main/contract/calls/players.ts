@@ -67,7 +67,10 @@ export const playerCalls = {
   'players.erase': write(
     z.strictObject({ playerId: rowId }),
     z.strictObject({
-      /** False while another program reads the records; the log then holds the rows until it closes. */
+      /**
+       * Every byte is gone. False while another program reads the records, or while the disk is too full to rebuild
+       * them: the rows are erased, and what is left of their bytes goes at the next start.
+       */
       logEmptied: z.boolean(),
       backups: z.int(),
     }),

@@ -1,4 +1,3 @@
-import { mkdirSync } from 'node:fs';
 import { readBagFile } from '../../contract/read-bag.ts';
 import { exportDatabase } from '../../../db/backup.ts';
 import { checkImport, importDatabase, type ImportReport } from '../../../db/import.ts';
@@ -85,7 +84,6 @@ export function importRecords(
   { at, preview }: Pick<ImportOptions, 'at' | 'preview'>,
 ): ImportReport & Partial<Replaced> {
   if (preview) return checkImport(source);
-  mkdirSync(folder, { recursive: true, mode: 0o700 });
   const report = importDatabase({ file: databaseFile(folder), source, now: at });
   // The shipped archetypes are brought up to date at opening.
   withRecords(folder, () => undefined);

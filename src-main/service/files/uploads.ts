@@ -1,17 +1,9 @@
 import { randomUUID } from 'node:crypto';
-import {
-  mkdirSync,
-  mkdtempSync,
-  openSync,
-  readdirSync,
-  readFileSync,
-  closeSync,
-  rmSync,
-  writeSync,
-} from 'node:fs';
+import { mkdtempSync, openSync, readdirSync, readFileSync, closeSync, rmSync, writeSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { guarded, StorageError } from '../../../db/errors.ts';
+import { makePrivateFolder } from '../../../db/files.ts';
 import { RefusedInput } from '../../contract/refusal.ts';
 
 export type Upload = { id: string; name: string; file: string; bytes: number };
@@ -38,7 +30,7 @@ export function createUploads(dataDir: string): Uploads {
   if (folder !== null) rmSync(folder, { recursive: true, force: true }); // of a run that was killed
   const open = (): string => {
     folder ??= mkdtempSync(path.join(tmpdir(), 'loftledger-incoming-'));
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    makePrivateFolder(folder);
     return folder;
   };
   const drop = (id: string) => {

@@ -1,10 +1,9 @@
-import { mkdirSync } from 'node:fs';
 import path from 'node:path';
 import type { FileSource } from '../../contract/calls/files.ts';
 import type { Units } from '../../contract/primitives.ts';
 import { readBagFile } from '../../contract/read-bag.ts';
 import { exportDatabase, exportFolderOf } from '../../../db/backup.ts';
-import { stampOf } from '../../../db/files.ts';
+import { makePrivateFolder, stampOf } from '../../../db/files.ts';
 import { checkImport, importDatabase } from '../../../db/import.ts';
 import { listPlayers } from '../../../db/repositories/players.ts';
 import { refuseUnknownArchetypes } from '../../worker/answer.ts';
@@ -94,7 +93,7 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
   },
   'files.exportDatabase': ({ db, records, now }) => {
     const folder = exportFolderOf(fileOf(records));
-    mkdirSync(folder, { recursive: true, mode: 0o700 });
+    makePrivateFolder(folder);
     const file = path.join(folder, `loftledger-${stampOf(now())}.loftledger`);
     return { file, bytes: exportDatabase(db, file) };
   },

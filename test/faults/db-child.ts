@@ -5,26 +5,26 @@ import { openDatabase } from '../../db/open.ts';
 import { createPlayer, updatePlayer } from '../../db/repositories/players.ts';
 import { tryLock } from '../../db/lock.ts';
 import { undoable } from '../../db/undo.ts';
+import { sayLine } from './kill/protocol.ts';
 
 const NOW = '2026-11-26T04:20:00.000Z';
 const [what, path = ''] = process.argv.slice(2);
-const say = (value: unknown) => process.stdout.write(`${JSON.stringify(value)}\n`);
 const stay = () => setInterval(() => undefined, 1000);
 
 if (what === 'lock') {
-  say({ held: tryLock(path) !== null });
+  sayLine({ held: tryLock(path) !== null });
   stay();
 } else if (what === 'open' || what === 'open-and-stay') {
   const { db, ...report } = openDatabase({ file: path, now: NOW });
   createPlayer(db, { name: String(process.pid), handicap: 1, handed: 'left', ground: 'firm' }, NOW);
-  say(report);
+  sayLine(report);
   if (what === 'open') db.close();
   else stay();
 } else if (what === 'back-up') {
   const { db } = openDatabase({ file: path, now: NOW });
-  say(makeBackup(db, { dir: backupFolderOf(path), now: new Date().toISOString(), reason: 'by-hand' }));
+  sayLine(makeBackup(db, { dir: backupFolderOf(path), now: new Date().toISOString(), reason: 'by-hand' }));
   db.close();
-} else if (what === 'write') {
+} else if (what === 'write' || what === 'write-slowly') {
   const { db } = openDatabase({ file: path, now: NOW });
   // Each line stands for a commit that returned: what was said must be there afterwards.
   for (let n = 0; ; n += 1) {
@@ -34,6 +34,7 @@ if (what === 'lock') {
       updatePlayer(db, player, { notes: 'x'.repeat(n % 3000) });
       return player;
     });
-    say({ id, notes: n % 3000 });
+    sayLine({ id, notes: n % 3000 });
+    if (what === 'write-slowly') Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 3);
   }
 }

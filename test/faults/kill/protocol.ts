@@ -21,9 +21,11 @@ export type Line =
   | { is: 'doing'; op: string; back: Back; saves?: string }
   | { is: 'done'; op: string; hash: string; rows: number };
 
-/** A pipe of the size of a page never blocks long; a full one is waited for. */
-export function say(line: Line): void {
-  const bytes = Buffer.from(`${JSON.stringify(line)}\n`);
+export const say = (line: Line): void => sayLine(line);
+
+/** As one JSON line to whoever started this process, before this returns: a full pipe is waited for. */
+export function sayLine(value: unknown): void {
+  const bytes = Buffer.from(`${JSON.stringify(value)}\n`);
   for (let at = 0; at < bytes.length;) {
     try {
       at += writeSync(1, bytes, at);

@@ -42,7 +42,7 @@ export async function killAtEachStep(
         if (signal !== 'SIGKILL')
           report.problems.push(`step ${String(n)}: was not killed (${String(signal)})`);
         report.killed += 1;
-        report.problems.push(...look(folder, allowed).map((text) => `step ${String(n)}: ${text}`));
+        report.problems.push(...look(work, folder, allowed).map((text) => `step ${String(n)}: ${text}`));
         rmSync(folder, { recursive: true, force: true });
       }
     };
@@ -86,7 +86,7 @@ function contentOf(folder: string): string {
   }
 }
 
-function look(folder: string, allowed: ReadonlySet<string>): string[] {
+function look(work: Work, folder: string, allowed: ReadonlySet<string>): string[] {
   const problems: string[] = [];
   const trying = (what: string, fn: () => void) => {
     try {
@@ -98,6 +98,8 @@ function look(folder: string, allowed: ReadonlySet<string>): string[] {
   trying('opening', () => {
     if (!allowed.has(contentOf(folder))) problems.push(NEITHER);
   });
+  const after = work.after?.(folder) ?? null;
+  if (after !== null) problems.push(after);
   if (savedDocument(folder) !== null) return problems;
   trying('checking', () => {
     const { db } = openStore(folder);

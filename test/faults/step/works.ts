@@ -22,6 +22,8 @@ export type Work = {
   prepare(folder: string): void;
   /** @returns what is to be stepped through; all before it (opening) is not. */
   begin(folder: string): () => void;
+  /** What else must hold after the next opening. @returns what does not. */
+  after?(folder: string): string | null;
 };
 
 export const FILE = 'loftledger.db';
@@ -128,7 +130,18 @@ export const WORKS: readonly Work[] = [
       openStore(folder).db.close();
     },
   },
-  { name: 'an erasure', prepare: records, begin: onRecords((db) => void erasePlayer(db, 2)) },
+  {
+    name: 'an erasure',
+    prepare: records,
+    begin: onRecords((db) => void erasePlayer(db, 2)),
+    after(folder) {
+      const { db } = openStore(folder);
+      const erased = db.prepare('SELECT 1 FROM player WHERE id = 2').get() === undefined;
+      db.close();
+      const isThere = readFileSync(join(folder, FILE)).includes('Invented 1');
+      return erased && isThere ? 'an erased player’s name is still in the file' : null;
+    },
+  },
   {
     name: 'a document over another',
     prepare(folder) {

@@ -40,7 +40,8 @@ const vitest = path.join(root, 'node_modules/vitest/vitest.mjs');
 let killed = 0;
 const survived = [];
 const untouched = [];
-for (const file of readdirSync(folder).sort()) {
+for (const file of readdirSync(folder, { recursive: true }).sort()) {
+  if (!file.endsWith('.ts')) continue;
   const place = path.join(folder, file);
   const text = readFileSync(place, 'utf8');
   const mutants = mutantsOf(text);

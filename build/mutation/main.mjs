@@ -10,7 +10,10 @@ const GOAL_PERCENT = 85;
 
 /** What is changed, and the tests that should notice: those that take long for each mutant are left out. */
 const PARTS = {
-  flight: ['test/unit/domain/flight/**', 'test/reference/flight/{air,closed-forms,impact,ladder,shots,tour}*'],
+  flight: [
+    'test/unit/domain/flight/**',
+    'test/reference/flight/{air,closed-forms,impact,ladder,shots,tour}*',
+  ],
   player: ['test/unit/domain/player/**', 'test/reference/{player,need}/**'],
   solve: ['test/unit/domain/solve/**', 'test/reference/solve/{brute-force,alternatives}*'],
   advice: ['test/unit/domain/advice/**', 'test/reference/cases/**'],
@@ -19,7 +22,9 @@ const PARTS = {
 const [part, ...more] = process.argv.slice(2);
 const tests = PARTS[part];
 if (!tests) {
-  console.error(`npm run mutate -- PART [stryker's own flags]; PART is one of ${Object.keys(PARTS).join(', ')}.`);
+  console.error(
+    `npm run mutate -- PART [stryker's own flags]; PART is one of ${Object.keys(PARTS).join(', ')}.`,
+  );
   process.exit(2);
 }
 const report = path.join(root, `out/mutation/${part}.json`);
@@ -36,7 +41,12 @@ const run = spawnSync(
   {
     cwd: root,
     stdio: 'inherit',
-    env: { ...process.env, MUTATION_TESTS: JSON.stringify(tests), MUTATION_REPORT: report, BRUTE_FORCE: '150' },
+    env: {
+      ...process.env,
+      MUTATION_TESTS: JSON.stringify(tests),
+      MUTATION_REPORT: report,
+      BRUTE_FORCE: '150',
+    },
   },
 );
 if (run.status !== 0 || !existsSync(report)) process.exit(run.status || 1);

@@ -1,5 +1,5 @@
 import { RefusedInput } from '../contract/refusal.ts';
-import { InstanceError } from '../domain/solve/refusal.ts';
+import { InstanceError } from '../domain/solve/model/refusal.ts';
 import { namedFault, StorageError } from '../../db/errors.ts';
 import type { Command } from './args.ts';
 import { EXIT, UsageError } from './exit.ts';

@@ -1,9 +1,9 @@
 import type { BagFile } from '../contract/bag-file.ts';
 import type { Answer } from '../contract/calls/answers.ts';
 import type { Archetype } from '../contract/catalogue.ts';
-import type { OtherStep } from '../domain/advice/explain.ts';
+import type { OtherStep } from '../domain/advice/plan/explain.ts';
 import { stageName, type Advice } from '../domain/advice/advise.ts';
-import type { BagView, Pair } from '../domain/advice/view.ts';
+import type { BagView, Pair } from '../domain/advice/bag-view/view.ts';
 import { answerBag, type AnswerOptions } from './answer.ts';
 import { costSpreadOf, intervalsOf } from './chart-data.ts';
 

@@ -1,7 +1,7 @@
 import type { Answer } from '../contract/calls/answers.ts';
 import { fromYards, toYards, type DistanceUnit } from '../contract/units.ts';
 import type { Advice } from '../domain/advice/advise.ts';
-import { costSpread, ENOUGH_CHANCE } from '../domain/advice/chance.ts';
+import { costSpread, ENOUGH_CHANCE } from '../domain/advice/unknowns/chance.ts';
 import { needIntervals } from '../domain/player/need/intervals.ts';
 import type { Need } from '../domain/player/need/need.ts';
 import { SHORT_GAME_YD } from '../domain/player/need/round.ts';

@@ -2,8 +2,8 @@ import { headlineOf } from '../domain/solve/headline.ts';
 import { frontier, type Hooks } from '../domain/solve/index.ts';
 import type { Instance, Point } from '../domain/solve/instance.ts';
 import { todayOf } from '../domain/solve/frontier.ts';
-import { compareIds, compareLists } from '../domain/solve/order.ts';
-import { purchasesOf, withoutPurchases } from '../domain/solve/purchases.ts';
+import { compareIds, compareLists } from '../domain/solve/model/order.ts';
+import { purchasesOf, withoutPurchases } from '../domain/solve/model/purchases.ts';
 
 /**
  * The spend curve as a function of the price of one purchase x: the points that do without x, and those that hold it,

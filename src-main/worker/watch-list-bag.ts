@@ -2,14 +2,14 @@ import type { BagFile } from '../contract/bag-file.ts';
 import type { Archetype } from '../contract/catalogue.ts';
 import { bagFromFile } from '../contract/read-bag.ts';
 import { readerFor } from '../contract/reader.ts';
-import { excusedPairs } from '../domain/advice/excused.ts';
-import { misfitsOf } from '../domain/advice/misfits.ts';
-import { prepare, type Prepared } from '../domain/advice/prepare.ts';
+import { excusedPairs } from '../domain/advice/question/excused.ts';
+import { misfitsOf } from '../domain/advice/question/misfits.ts';
+import { prepare, type Prepared } from '../domain/advice/question/prepare.ts';
 import { english } from '../domain/advice/words/en.ts';
 import type { Bag } from '../domain/bag/types.ts';
 import { buildInstance, buyId } from '../domain/solve/build/instance.ts';
 import { frontier, type Hooks, type Point } from '../domain/solve/index.ts';
-import { withoutPurchases } from '../domain/solve/purchases.ts';
+import { withoutPurchases } from '../domain/solve/model/purchases.ts';
 import { pricedCurve, type PricedCurve } from './seen-one-entry.ts';
 
 export type BagTask = {

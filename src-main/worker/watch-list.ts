@@ -1,10 +1,10 @@
 import type { WatchItem } from '../contract/calls/prices.ts';
-import type { Prepared } from '../domain/advice/prepare.ts';
+import type { Prepared } from '../domain/advice/question/prepare.ts';
 import { english } from '../domain/advice/words/en.ts';
 import { extrasMinor } from '../domain/prices/cost.ts';
 import type { Candidate } from '../domain/solve/build/candidates.ts';
 import { SolveStopped, type Hooks, type Instance } from '../domain/solve/index.ts';
-import { compareIds } from '../domain/solve/order.ts';
+import { compareIds } from '../domain/solve/model/order.ts';
 import { JobCells } from './job-cells.ts';
 import { inPlaceOf } from './seen-one.ts';
 import { entryPrice, headlineAt, type PricedCurve } from './seen-one-entry.ts';

@@ -3,7 +3,7 @@ import type { BagFile } from '../../src-main/contract/bag-file.ts';
 import { bagFromFile, readBagFile } from '../../src-main/contract/read-bag.ts';
 import { readerFor } from '../../src-main/contract/reader.ts';
 import { english } from '../../src-main/domain/advice/words/en.ts';
-import { viewBag, type BagView } from '../../src-main/domain/advice/view.ts';
+import { viewBag, type BagView } from '../../src-main/domain/advice/bag-view/view.ts';
 import type { Bag } from '../../src-main/domain/bag/types.ts';
 
 /** An invented usual bag: 90 mph, handicap 15, no gap beyond its limit. Merge what a test is about. */

@@ -1,8 +1,8 @@
 import { parseJson } from '../../contract/json.ts';
 import { solve } from '../../domain/solve/index.ts';
 import type { Point, Solution } from '../../domain/solve/instance.ts';
-import { readInstance } from '../../domain/solve/read.ts';
-import { InstanceError } from '../../domain/solve/refusal.ts';
+import { readInstance } from '../../domain/solve/model/read.ts';
+import { InstanceError } from '../../domain/solve/model/refusal.ts';
 import { readFlags, type Command } from '../args.ts';
 import { EXIT, UsageError } from '../exit.ts';
 import { readInput } from '../files.ts';

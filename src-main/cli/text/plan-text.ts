@@ -1,5 +1,5 @@
 import type { Advice } from '../../domain/advice/advise.ts';
-import type { Swap } from '../../domain/advice/swaps.ts';
+import type { Swap } from '../../domain/advice/plan/swaps.ts';
 import type { Rung } from '../../domain/player/ladder.ts';
 import { textTable, wrapped } from './table.ts';
 

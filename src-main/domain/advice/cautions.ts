@@ -1,5 +1,5 @@
-import type { BagView } from './view.ts';
-import type { Swap } from './swaps.ts';
+import type { BagView } from './bag-view/view.ts';
+import type { Swap } from './plan/swaps.ts';
 
 /** What the reader has to bear in mind with this plan; constant lines first to last by weight. */
 export function cautionsOf(view: BagView, swaps: readonly Swap[]): string[] {

@@ -1,4 +1,4 @@
-import { pairsOf, type Pair } from '../advice/view.ts';
+import { pairsOf, type Pair } from '../advice/bag-view/view.ts';
 import type { Candidate } from '../solve/build/candidates.ts';
 import { buyId } from '../solve/build/instance.ts';
 import { costMinor, idsOf, namedLadder, type Context, type NamedRung } from './context.ts';

@@ -1,6 +1,6 @@
 import type { Finding } from '../advice/finding.ts';
 import { asksForMoney } from '../advice/finding.ts';
-import { pairsOf } from '../advice/view.ts';
+import { pairsOf } from '../advice/bag-view/view.ts';
 import { namedLadder, type Context } from './context.ts';
 
 export type OpenGap = { longer: string; shorter: string; gapYd: number; limitYd: number };

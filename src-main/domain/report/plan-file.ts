@@ -1,6 +1,6 @@
 import type { Advice } from '../advice/advise.ts';
 import type { Reader } from '../advice/reader.ts';
-import type { Swap } from '../advice/swaps.ts';
+import type { Swap } from '../advice/plan/swaps.ts';
 import type { Rung } from '../player/ladder.ts';
 import type { Point } from '../solve/instance.ts';
 

@@ -1,4 +1,4 @@
-import type { Swap } from '../advice/swaps.ts';
+import type { Swap } from '../advice/plan/swaps.ts';
 import { familyOf } from '../player/families.ts';
 import { buyId } from '../solve/build/instance.ts';
 import type { Candidate } from '../solve/build/candidates.ts';

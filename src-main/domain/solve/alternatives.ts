@@ -1,7 +1,7 @@
 import type { Hooks } from './hooks.ts';
 import { cheapestWithin } from './index.ts';
 import type { Instance, Item, Point } from './instance.ts';
-import { purchasesOf, withoutPurchases } from './purchases.ts';
+import { purchasesOf, withoutPurchases } from './model/purchases.ts';
 
 /** One other way to mend the bag as well, and how many nearly the same ones stand behind it. */
 export type Alternative = { point: Point; similar: Point[] };

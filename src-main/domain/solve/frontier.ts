@@ -1,12 +1,12 @@
-import type { Found } from './found.ts';
+import type { Found } from './program/found.ts';
 import type { Watch } from './hooks.ts';
 import type { Instance, Point } from './instance.ts';
-import type { Ladder } from './ladder.ts';
-import { compareIds } from './order.ts';
-import { evaluate } from './penalty.ts';
-import { atMost, NO_LIMIT, notBettered, type Region } from './region.ts';
-import { search } from './search.ts';
-import { slopeAt } from './weights.ts';
+import type { Ladder } from './model/ladder.ts';
+import { compareIds } from './model/order.ts';
+import { evaluate } from './model/penalty.ts';
+import { atMost, NO_LIMIT, notBettered, type Region } from './bounds/region.ts';
+import { search } from './search/search.ts';
+import { slopeAt } from './bounds/weights.ts';
 
 /** Ids of a bag found. Ranks rise with the ids, so that these are in code-unit order. */
 const pointOf = (ladder: Ladder, found: Found): Point => ({

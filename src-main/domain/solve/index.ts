@@ -2,18 +2,18 @@ import { bestWithin, cheapestCleanOf, cheapestWithinOf, frontierOf, todayOf } fr
 import { headlineOf } from './headline.ts';
 import { type Hooks, Watch } from './hooks.ts';
 import type { Instance, Point, Solution } from './instance.ts';
-import { layOut } from './ladder.ts';
-import { NO_LIMIT } from './region.ts';
-import { requireInstance } from './validate.ts';
+import { layOut } from './model/ladder.ts';
+import { NO_LIMIT } from './bounds/region.ts';
+import { requireInstance } from './model/validate.ts';
 import { walkAwayOf } from './walk-away.ts';
 
 export { headlineOf, MENDED, NEEDS_MENDING } from './headline.ts';
 export { type Hooks, SolveStopped } from './hooks.ts';
 export type { Band, FirstPair, Instance, Item, Lot, Origin, Point, Solution } from './instance.ts';
-export { evaluate, type Verdict } from './penalty.ts';
-export { DEFAULT_LIMIT, readInstance } from './read.ts';
-export { InstanceError, type Refusal } from './refusal.ts';
-export { checkInstance } from './validate.ts';
+export { evaluate, type Verdict } from './model/penalty.ts';
+export { DEFAULT_LIMIT, readInstance } from './model/read.ts';
+export { InstanceError, type Refusal } from './model/refusal.ts';
+export { checkInstance } from './model/validate.ts';
 
 /**
  * All answers of DESIGN §8, each proven.

@@ -1,8 +1,8 @@
 import { leastCostOf } from './frontier.ts';
 import type { Watch } from './hooks.ts';
 import type { Instance, Point } from './instance.ts';
-import { layOut } from './ladder.ts';
-import { purchasesOf, withoutPurchases } from './purchases.ts';
+import { layOut } from './model/ladder.ts';
+import { purchasesOf, withoutPurchases } from './model/purchases.ts';
 
 /**
  * For each purchase x of the plan: W = C(P, x barred) − (C(P) − price x), with C(P) the least cost of a bag

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { questionsOf } from '../../../src-main/domain/advice/questions.ts';
+import { questionsOf } from '../../../src-main/domain/advice/unknowns/questions.ts';
 import { findAll } from '../../../src-main/domain/advice/rules/table.ts';
 import { bagFile, viewOf } from '../../support/bags.ts';
 

@@ -6,7 +6,7 @@ import { shuffled, smallInstance } from './small-instances.ts';
 
 // Source of every expected value: all bags tried one by one (brute-force.ts), after DESIGN §8.
 
-const INSTANCES = Number(process.env["BRUTE_FORCE"] ?? 1200);
+const INSTANCES = Number(process.env['BRUTE_FORCE'] ?? 1200);
 /** Most plans buy nothing: walk-away prices need more instances. */
 const MORE = 2 * INSTANCES;
 const SMALLEST = 4;

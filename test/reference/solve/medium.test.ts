@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { Watch } from '../../../src-main/domain/solve/hooks.ts';
 import { solve } from '../../../src-main/domain/solve/index.ts';
-import { layOut } from '../../../src-main/domain/solve/ladder.ts';
-import { notBettered } from '../../../src-main/domain/solve/region.ts';
-import { search } from '../../../src-main/domain/solve/search.ts';
-import { TUNING, type Tuning } from '../../../src-main/domain/solve/tuning.ts';
+import { layOut } from '../../../src-main/domain/solve/model/ladder.ts';
+import { notBettered } from '../../../src-main/domain/solve/bounds/region.ts';
+import { search } from '../../../src-main/domain/solve/search/search.ts';
+import { TUNING, type Tuning } from '../../../src-main/domain/solve/search/tuning.ts';
 import { every, expected } from './brute-force.ts';
 import { smallInstance } from './small-instances.ts';
 

@@ -1,17 +1,17 @@
 import { expect, test } from 'vitest';
-import { tabulateArcs } from '../../../src-main/domain/solve/arcs.ts';
-import { boundsOf } from '../../../src-main/domain/solve/bounds.ts';
-import type { Found } from '../../../src-main/domain/solve/found.ts';
+import { tabulateArcs } from '../../../src-main/domain/solve/program/arcs.ts';
+import { boundsOf } from '../../../src-main/domain/solve/bounds/bounds.ts';
+import type { Found } from '../../../src-main/domain/solve/program/found.ts';
 import { Watch } from '../../../src-main/domain/solve/hooks.ts';
 import type { Instance } from '../../../src-main/domain/solve/instance.ts';
-import { Labels } from '../../../src-main/domain/solve/labels.ts';
-import { layOut } from '../../../src-main/domain/solve/ladder.ts';
-import { Prune } from '../../../src-main/domain/solve/prune.ts';
-import { everywhere, notBettered } from '../../../src-main/domain/solve/region.ts';
-import { run } from '../../../src-main/domain/solve/run.ts';
-import { scenarioOf, undecided } from '../../../src-main/domain/solve/scenario.ts';
-import { search } from '../../../src-main/domain/solve/search.ts';
-import { pureWeights } from '../../../src-main/domain/solve/weights.ts';
+import { Labels } from '../../../src-main/domain/solve/program/labels.ts';
+import { layOut } from '../../../src-main/domain/solve/model/ladder.ts';
+import { Prune } from '../../../src-main/domain/solve/bounds/prune.ts';
+import { everywhere, notBettered } from '../../../src-main/domain/solve/bounds/region.ts';
+import { run } from '../../../src-main/domain/solve/program/run.ts';
+import { scenarioOf, undecided } from '../../../src-main/domain/solve/search/scenario.ts';
+import { search } from '../../../src-main/domain/solve/search/search.ts';
+import { pureWeights } from '../../../src-main/domain/solve/bounds/weights.ts';
 import { realistic } from '../../bench/solve-instances.ts';
 
 // Source: the plain dynamic program over every pair of clubs, with nothing ruled out by bounds. Small instances

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { headline, solve } from '../../../src-main/domain/solve/index.ts';
 import type { Instance } from '../../../src-main/domain/solve/instance.ts';
-import { purchasesOf } from '../../../src-main/domain/solve/purchases.ts';
+import { purchasesOf } from '../../../src-main/domain/solve/model/purchases.ts';
 import {
   entryPrice,
   headlineAt,

@@ -7,7 +7,7 @@ import { bagFromFile, checkBagFile } from '../../../src-main/contract/read-bag.t
 import { RefusedInput } from '../../../src-main/contract/refusal.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../../src-main/domain/prices/condition.ts';
 import { extrasMinor } from '../../../src-main/domain/prices/cost.ts';
-import { withoutPurchases } from '../../../src-main/domain/solve/purchases.ts';
+import { withoutPurchases } from '../../../src-main/domain/solve/model/purchases.ts';
 import { answerBag } from '../../../src-main/worker/answer.ts';
 import { seenOne } from '../../../src-main/worker/seen-one.ts';
 import { watchList } from '../../../src-main/worker/watch-list.ts';

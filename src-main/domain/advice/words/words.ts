@@ -2,8 +2,8 @@ import type { FlexFit } from '../../bag/flex.ts';
 import type { Archetype, Club, Flex, Source } from '../../bag/types.ts';
 import type { NeedAssumption } from '../../player/need/need.ts';
 import type { SpeedFrom } from '../../player/model.ts';
-import type { LongEndCause } from '../long-end-cause.ts';
-import type { PairState } from '../pair-state.ts';
+import type { LongEndCause } from '../rules/gaps/long-end-cause.ts';
+import type { PairState } from '../bag-view/pair-state.ts';
 
 /**
  * Every sentence that advice says, as functions of ready-made figures, so that a second language is one more object

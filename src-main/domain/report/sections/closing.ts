@@ -1,5 +1,5 @@
 import type { Source } from '../../bag/types.ts';
-import { monthsLater } from '../../advice/rules/nothing-needed.ts';
+import { monthsLater } from '../../advice/rules/whole-bag/nothing-needed.ts';
 import { given, type Context } from '../context.ts';
 import type { Fact, Section } from '../model.ts';
 

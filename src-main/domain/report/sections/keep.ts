@@ -1,5 +1,5 @@
 import type { Finding, FindingKind } from '../../advice/finding.ts';
-import { pairsOf, type Pair } from '../../advice/view.ts';
+import { pairsOf, type Pair } from '../../advice/bag-view/view.ts';
 import type { Club } from '../../bag/types.ts';
 import { given, leftOut, namedLadder, type Context } from '../context.ts';
 import type { Line, Section } from '../model.ts';

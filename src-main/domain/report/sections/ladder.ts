@@ -1,4 +1,4 @@
-import { pairsOf, type Pair } from '../../advice/view.ts';
+import { pairsOf, type Pair } from '../../advice/bag-view/view.ts';
 import { ladderOrder } from '../../player/ladder.ts';
 import { leftOut, namedLadder, type Context, type NamedRung } from '../context.ts';
 import type { ChartRung, LadderChart, Section, Table, TableRow } from '../model.ts';

@@ -1,6 +1,6 @@
 import type { PriceBand } from '../../bag/types.ts';
 import { resaleMinor } from '../../prices/cost.ts';
-import type { Swap } from '../../advice/swaps.ts';
+import type { Swap } from '../../advice/plan/swaps.ts';
 import { given, type Context } from '../context.ts';
 import type { Section, Table, TableRow } from '../model.ts';
 

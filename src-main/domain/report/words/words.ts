@@ -1,5 +1,5 @@
 import type { Archetype, SpinTier, Source } from '../../bag/types.ts';
-import type { PairState } from '../../advice/pair-state.ts';
+import type { PairState } from '../../advice/bag-view/pair-state.ts';
 import type { Column, SectionId } from '../model.ts';
 
 type Kind = Archetype['kind'];

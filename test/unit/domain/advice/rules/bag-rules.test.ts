@@ -1,17 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { excusedPairs } from '../../../../../src-main/domain/advice/excused.ts';
-import { misfitsOf } from '../../../../../src-main/domain/advice/misfits.ts';
-import { bend } from '../../../../../src-main/domain/advice/rules/bend.ts';
-import { checkConformity } from '../../../../../src-main/domain/advice/rules/check-conformity.ts';
-import { firmGround } from '../../../../../src-main/domain/advice/rules/firm-ground.ts';
-import { forgiveness } from '../../../../../src-main/domain/advice/rules/forgiveness.ts';
-import { hardFromTheDeck } from '../../../../../src-main/domain/advice/rules/hard-from-the-deck.ts';
-import { improving } from '../../../../../src-main/domain/advice/rules/improving.ts';
-import { oneLength } from '../../../../../src-main/domain/advice/rules/one-length.ts';
-import { strongLofts } from '../../../../../src-main/domain/advice/rules/strong-lofts.ts';
+import { excusedPairs } from '../../../../../src-main/domain/advice/question/excused.ts';
+import { misfitsOf } from '../../../../../src-main/domain/advice/question/misfits.ts';
+import { bend } from '../../../../../src-main/domain/advice/rules/gaps/bend.ts';
+import { checkConformity } from '../../../../../src-main/domain/advice/rules/clubs/check-conformity.ts';
+import { firmGround } from '../../../../../src-main/domain/advice/rules/gaps/firm-ground.ts';
+import { forgiveness } from '../../../../../src-main/domain/advice/rules/clubs/forgiveness.ts';
+import { hardFromTheDeck } from '../../../../../src-main/domain/advice/rules/clubs/hard-from-the-deck.ts';
+import { improving } from '../../../../../src-main/domain/advice/rules/whole-bag/improving.ts';
+import { oneLength } from '../../../../../src-main/domain/advice/rules/clubs/one-length.ts';
+import { strongLofts } from '../../../../../src-main/domain/advice/rules/clubs/strong-lofts.ts';
 import { findAll } from '../../../../../src-main/domain/advice/rules/table.ts';
-import { wedgeShortage } from '../../../../../src-main/domain/advice/rules/wedge-shortage.ts';
-import { wedgeSurplus } from '../../../../../src-main/domain/advice/rules/wedge-surplus.ts';
+import { wedgeShortage } from '../../../../../src-main/domain/advice/rules/gaps/wedge-shortage.ts';
+import { wedgeSurplus } from '../../../../../src-main/domain/advice/rules/gaps/wedge-surplus.ts';
 import { bagFile, viewOf, withClub, without } from '../../../../support/bags.ts';
 
 // Each rule: fires, does not fire, cannot tell. Invented bags; common practice, no source.

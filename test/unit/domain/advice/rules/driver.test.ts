@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { misfitsOf } from '../../../../../src-main/domain/advice/misfits.ts';
-import { driverBehindIrons } from '../../../../../src-main/domain/advice/rules/driver-behind-irons.ts';
-import { driverLaunchSpin } from '../../../../../src-main/domain/advice/rules/driver-launch-spin.ts';
-import { flex } from '../../../../../src-main/domain/advice/rules/flex.ts';
+import { misfitsOf } from '../../../../../src-main/domain/advice/question/misfits.ts';
+import { driverBehindIrons } from '../../../../../src-main/domain/advice/rules/clubs/driver-behind-irons.ts';
+import { driverLaunchSpin } from '../../../../../src-main/domain/advice/rules/clubs/driver-launch-spin.ts';
+import { flex } from '../../../../../src-main/domain/advice/rules/clubs/flex.ts';
 import { bagFile, viewOf, withClub } from '../../../../support/bags.ts';
 
 // Windows and flex bands: test/reference/data/conventions.json, common practice, no source.

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { excusedPairs } from '../../../../../src-main/domain/advice/excused.ts';
-import { longEndFallsOff } from '../../../../../src-main/domain/advice/rules/long-end-falls-off.ts';
+import { excusedPairs } from '../../../../../src-main/domain/advice/question/excused.ts';
+import { longEndFallsOff } from '../../../../../src-main/domain/advice/rules/gaps/long-end-falls-off.ts';
 import { findAll } from '../../../../../src-main/domain/advice/rules/table.ts';
 import type { BagFile } from '../../../../../src-main/contract/bag-file.ts';
 import { bagFile, viewOf, withClub } from '../../../../support/bags.ts';

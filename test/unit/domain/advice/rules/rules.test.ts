@@ -1,15 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../../../src-main/domain/advice/finding.ts';
-import { count } from '../../../../../src-main/domain/advice/rules/count.ts';
-import { crowdedPair } from '../../../../../src-main/domain/advice/rules/crowded-pair.ts';
-import { forgiveness } from '../../../../../src-main/domain/advice/rules/forgiveness.ts';
-import { goTo } from '../../../../../src-main/domain/advice/rules/go-to.ts';
-import { monthsLater, nothingNeeded } from '../../../../../src-main/domain/advice/rules/nothing-needed.ts';
-import { pain } from '../../../../../src-main/domain/advice/rules/pain.ts';
+import { count } from '../../../../../src-main/domain/advice/rules/whole-bag/count.ts';
+import { crowdedPair } from '../../../../../src-main/domain/advice/rules/gaps/crowded-pair.ts';
+import { forgiveness } from '../../../../../src-main/domain/advice/rules/clubs/forgiveness.ts';
+import { goTo } from '../../../../../src-main/domain/advice/rules/clubs/go-to.ts';
+import {
+  monthsLater,
+  nothingNeeded,
+} from '../../../../../src-main/domain/advice/rules/whole-bag/nothing-needed.ts';
+import { pain } from '../../../../../src-main/domain/advice/rules/whole-bag/pain.ts';
 import { findAll } from '../../../../../src-main/domain/advice/rules/table.ts';
-import { tooLittleData } from '../../../../../src-main/domain/advice/rules/too-little-data.ts';
-import { unsureGap } from '../../../../../src-main/domain/advice/rules/unsure-gap.ts';
-import { wideGap } from '../../../../../src-main/domain/advice/rules/wide-gap.ts';
+import { tooLittleData } from '../../../../../src-main/domain/advice/rules/whole-bag/too-little-data.ts';
+import { unsureGap } from '../../../../../src-main/domain/advice/rules/gaps/unsure-gap.ts';
+import { wideGap } from '../../../../../src-main/domain/advice/rules/gaps/wide-gap.ts';
 import { bagFile, viewOf, withClub, without } from '../../../../support/bags.ts';
 
 // Each rule: fires, does not fire, cannot tell. The bags are invented: common practice, no source.

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { bend } from '../../../../../src-main/domain/advice/rules/bend.ts';
-import { crowdedPair } from '../../../../../src-main/domain/advice/rules/crowded-pair.ts';
-import { driverBehindIrons } from '../../../../../src-main/domain/advice/rules/driver-behind-irons.ts';
-import { firmGround } from '../../../../../src-main/domain/advice/rules/firm-ground.ts';
-import { hardFromTheDeck } from '../../../../../src-main/domain/advice/rules/hard-from-the-deck.ts';
-import { longEndFallsOff } from '../../../../../src-main/domain/advice/rules/long-end-falls-off.ts';
-import { oneLength } from '../../../../../src-main/domain/advice/rules/one-length.ts';
-import { wedgeShortage } from '../../../../../src-main/domain/advice/rules/wedge-shortage.ts';
-import { wedgeSurplus } from '../../../../../src-main/domain/advice/rules/wedge-surplus.ts';
+import { bend } from '../../../../../src-main/domain/advice/rules/gaps/bend.ts';
+import { crowdedPair } from '../../../../../src-main/domain/advice/rules/gaps/crowded-pair.ts';
+import { driverBehindIrons } from '../../../../../src-main/domain/advice/rules/clubs/driver-behind-irons.ts';
+import { firmGround } from '../../../../../src-main/domain/advice/rules/gaps/firm-ground.ts';
+import { hardFromTheDeck } from '../../../../../src-main/domain/advice/rules/clubs/hard-from-the-deck.ts';
+import { longEndFallsOff } from '../../../../../src-main/domain/advice/rules/gaps/long-end-falls-off.ts';
+import { oneLength } from '../../../../../src-main/domain/advice/rules/clubs/one-length.ts';
+import { wedgeShortage } from '../../../../../src-main/domain/advice/rules/gaps/wedge-shortage.ts';
+import { wedgeSurplus } from '../../../../../src-main/domain/advice/rules/gaps/wedge-surplus.ts';
 import type { BagFile } from '../../../../../src-main/contract/bag-file.ts';
 import { bagFile, viewOf, withClub, without } from '../../../../support/bags.ts';
 

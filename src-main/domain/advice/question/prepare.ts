@@ -1,0 +1,45 @@
+import { headlineOf, type Hooks } from '../../solve/index.ts';
+import { todayOf } from '../../solve/frontier.ts';
+import type { Point } from '../../solve/instance.ts';
+import { curveLimited, type LimitedCurve } from '../../solve/limited.ts';
+import { buildInstance, TIER_WEIGHT, WIDE_WEIGHT, type Built } from '../../solve/build/instance.ts';
+import { excusedPairs } from './excused.ts';
+import type { Finding } from '../finding.ts';
+import { misfitsOf } from './misfits.ts';
+import { needWeights } from './need-weights.ts';
+import { rewardsLeavingOut } from './perverse.ts';
+import { isImproving } from '../rules/whole-bag/improving.ts';
+import { findAll } from '../rules/table.ts';
+import { viewBag, type BagView, type ViewInput } from '../bag-view/view.ts';
+
+/** The bag as the rules see it, what they find, the question in integers, and its curve, which its weights hang on. */
+export type Prepared = { view: BagView; found: Finding[]; built: Built; limited: LimitedCurve };
+
+/** @throws SolveStopped when a hook ends the solve. */
+export function prepare(input: ViewInput, hooks: Hooks = {}): Prepared {
+  const view = viewBag(input);
+  const { bag, catalogue } = input;
+  const question = {
+    bag,
+    model: view.model,
+    ladder: view.ladder,
+    catalogue,
+    limits: view.limits,
+    excused: excusedPairs(view),
+    ...misfitsOf(view),
+    // What only adds forgiveness waits while the handicap falls.
+    tierWeight: isImproving(bag.player) ? 0 : TIER_WEIGHT,
+  };
+  const weighed = buildInstance({ ...question, wideWeights: needWeights(view.need, view.ladder) });
+  const found = findAll(view);
+  const limited = curveLimited(weighed.instance, hooks);
+  if (!rewardsLeavingOut(limited.instance, planOn(limited), WIDE_WEIGHT)) {
+    return { view, found, built: weighed, limited };
+  }
+  const built = buildInstance({ ...question, wideWeights: [{ fromYd: 0, weight: WIDE_WEIGHT }] });
+  return { view, found, built, limited: curveLimited(built.instance, hooks) };
+}
+
+function planOn({ instance, curve }: LimitedCurve): Point | null {
+  return headlineOf(curve, todayOf(instance), instance.budget);
+}

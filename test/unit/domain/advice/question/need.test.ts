@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest';
+import { needWeights } from '../../../../../src-main/domain/advice/question/need-weights.ts';
+import { whyThisClub } from '../../../../../src-main/domain/advice/rules/clubs/why-this-club.ts';
+import { gapSeverity } from '../../../../../src-main/domain/advice/rules/gaps/wide-gap.ts';
+import { bagFile, viewOf, without } from '../../../../support/bags.ts';
+
+const par3s = (length: number) => ({ holes: Array.from({ length: 18 }, () => ({ par: 3, length })) });
+
+describe('needWeights', () => {
+  const weights = (file = bagFile()) => {
+    const view = viewOf(file);
+    return needWeights(view.need, view.ladder);
+  };
+  it('are whole numbers that average 2 over the bands of the bag', () => {
+    const list = weights().map((one) => one.weight);
+    for (const weight of list) expect(Number.isInteger(weight) && weight >= 1 && weight <= 6).toBe(true);
+    expect(Math.abs(list.reduce((sum, weight) => sum + weight, 0) / list.length - 2)).toBeLessThan(0.2);
+  });
+  it('begin at 0 and ascend', () => {
+    const from = weights().map((one) => one.fromYd);
+    expect(from[0]).toBe(0);
+    expect(from).toEqual([...from].sort((a, b) => a - b));
+  });
+  it('weigh a gap that the course asks for every hole above one it never asks for', () => {
+    // A par-3 course of 120-yd holes: wide gaps below the 8-iron count, those below the 5-wood hardly.
+    const list = weights({ ...bagFile(), course: par3s(120) });
+    const at = (yd: number) => list.findLast((one) => one.fromYd <= yd)?.weight ?? 0;
+    expect(at(130)).toBeGreaterThan(at(178));
+  });
+  it('are 2 where nothing is known', () => {
+    expect(needWeights(null, [])).toEqual([{ fromYd: 0, weight: 2 }]);
+  });
+});
+
+describe('gapSeverity', () => {
+  const gappy = without(bagFile(), '4h', '5i'); // 177 to 138
+  const severity = (file = gappy) => {
+    const view = viewOf(file);
+    const pair = view.pairs.find((one) => one.longer.clubId === '5w');
+    return pair ? gapSeverity(view, pair) : 0;
+  };
+  it('is 3 where the course asks for it twice a round, 1 where hardly ever', () => {
+    expect(severity({ ...gappy, course: par3s(155) })).toBe(3);
+    expect(severity({ ...gappy, course: par3s(100) })).toBe(1);
+  });
+});
+
+/** A view whose course asks `uses` times in `holes` holes for 155 yd, and as often for the 5-wood. */
+function asking(uses: number, holes = 18) {
+  const view = viewOf(gappy);
+  const wanted = {
+    tee: [{ carryYd: 155, shots: uses }],
+    deck: [],
+    edgesYd: new Float64Array(1),
+    shots: new Float64Array(0),
+  };
+  const assumption = { holes, totalYd: 6000, parTotal: 72, source: 'given' as const };
+  const byClub = new Map(view.ladder.map((rung) => [rung.clubId, uses]));
+  const need = { fullShots: 36, teeShots: 18, between: () => 0, byClub, wanted, assumption };
+  return { ...view, need };
+}
+const gappy = without(bagFile(), '4h', '5i');
+
+describe('thresholds of need, both sides', () => {
+  it.each([
+    [0.2, 18, 1],
+    [0.5, 18, 2],
+    [1.5, 18, 2],
+    [3, 18, 3],
+    [1.2, 9, 3],
+    [3, 36, 2],
+  ])('%d shots in %i holes: severity %i', (uses, holes, severity) => {
+    const view = asking(uses, holes);
+    const pair = view.pairs.find((one) => one.longer.clubId === '5w');
+    expect(pair && gapSeverity(view, pair)).toBe(severity);
+  });
+  it.each([
+    [0.2, 18, true],
+    [0.4, 18, false],
+    [0.2, 9, false],
+    [0.5, 36, true],
+  ])('%d uses in %i holes: asked what it is for is %s', (uses, holes, asked) => {
+    expect(whyThisClub(asking(uses, holes)).length > 0).toBe(asked);
+  });
+});
+
+describe('why-this-club', () => {
+  it('fires for a club that the course hardly asks for: keep, low priority', () => {
+    const found = whyThisClub(viewOf({ ...bagFile(), course: par3s(120) }));
+    expect(found.map((finding) => finding.clubs[0])).toContain('5w');
+    expect(found[0]).toMatchObject({ verdict: 'keep', severity: 1 });
+  });
+  it('does not fire for what the course asks for', () => {
+    expect(
+      whyThisClub(viewOf({ ...bagFile(), course: par3s(120) })).map((finding) => finding.clubs[0]),
+    ).not.toContain('8i');
+  });
+  it('counts nine holes as half a round', () => {
+    const nine = { holes: Array.from({ length: 9 }, (_, i) => ({ par: 3, length: i === 0 ? 177 : 120 })) };
+    // Once in nine holes is twice a round.
+    expect(
+      whyThisClub(viewOf({ ...bagFile(), course: nine })).map((finding) => finding.clubs[0]),
+    ).not.toContain('5w');
+  });
+  it('cannot tell without a ladder', () => {
+    const { driverSpeed: _speed, ...player } = bagFile().player;
+    expect(whyThisClub(viewOf({ ...bagFile({ clubs: [{ id: '7i', kind: 'iron' }] }), player }))).toEqual([]);
+  });
+});

@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { loadCatalogue } from '../../../../../db/catalogue/index.ts';
+import { readerFor } from '../../../../../src-main/contract/reader.ts';
+import type { BagFile } from '../../../../../src-main/contract/bag-file.ts';
+import { chanceInBudget, costSpread, ENOUGH_CHANCE } from '../../../../../src-main/domain/advice/unknowns/chance.ts';
+import { prepare } from '../../../../../src-main/domain/advice/question/prepare.ts';
+import { english } from '../../../../../src-main/domain/advice/words/en.ts';
+import { bagFile, domainBag, withClub } from '../../../../support/bags.ts';
+
+const prices: BagFile['prices'] = [{ archetype: 'hybrid-25-t3', low: 30, likely: 45, high: 70 }];
+const costs = { delivery: 6, regrip: 8 };
+
+function spreadOf(file: BagFile, without: string[], ...bought: string[]) {
+  const { view, built } = prepare({
+    bag: domainBag(file),
+    catalogue: loadCatalogue(),
+    reader: readerFor(file.units),
+    words: english,
+    today: '2026-11-26',
+  });
+  const owned = built.instance.items.filter(({ origin }) => origin === 'owned').map(({ id }) => id);
+  const items = [...owned.filter((id) => !without.includes(id)), ...bought];
+  return { spread: costSpread(view, built, items), chance: chanceInBudget(view, built, items) };
+}
+
+describe('what a plan may cost', () => {
+  it('is the band with delivery and grip, and no budget is needed for it', () => {
+    const { spread, chance } = spreadOf(bagFile({ prices, costs }), [], 'buy:hybrid-25-t3');
+    expect(chance).toBeNull();
+    expect([spread?.lowMinor, spread?.highMinor]).toEqual([3000 + 1400, 7000 + 1400]);
+    expect(spread?.points).toHaveLength(41);
+    expect(spread?.points[0]).toEqual({ minor: 4400, atMost: 0 });
+    expect(spread?.points.at(-1)).toEqual({ minor: 8400, atMost: 1 });
+    const chances = spread?.points.map(({ atMost }) => atMost) ?? [];
+    expect(chances).toEqual([...chances].sort((a, b) => a - b));
+  });
+  it('says which amount is enough four times in five, as the chance in budget does', () => {
+    const file = (amount: number) => bagFile({ prices, costs, budget: { amount } });
+    const enough = spreadOf(file(500), [], 'buy:hybrid-25-t3').spread?.enoughMinor ?? NaN;
+    const at = (minor: number) => spreadOf(file(minor / 100), [], 'buy:hybrid-25-t3').chance ?? NaN;
+    expect(at(enough)).toBeGreaterThanOrEqual(ENOUGH_CHANCE - 0.0005);
+    expect(at(enough - 20)).toBeLessThan(ENOUGH_CHANCE);
+  });
+  it('takes off what a sale brings, unless money from sales does not count', () => {
+    const sold = withClub(bagFile({ prices, costs }), 'gw', { sell: { low: 20, likely: 25, high: 40 } });
+    const net = spreadOf({ ...sold, budget: { amount: 100 } }, ['own:gw'], 'buy:hybrid-25-t3').spread;
+    expect([net?.lowMinor, net?.highMinor]).toEqual([4400 - 4000, 8400 - 2000]);
+    const cash = spreadOf(
+      { ...sold, budget: { amount: 100, cashBeforeSales: true } },
+      ['own:gw'],
+      'buy:hybrid-25-t3',
+    ).spread;
+    expect([cash?.lowMinor, cash?.highMinor]).toEqual([4400, 8400]);
+  });
+  it('is nothing to draw where no price has a part in it', () => {
+    expect(spreadOf(bagFile({ prices, costs }), ['own:gw']).spread).toBeNull();
+  });
+  it('is one sure point where the price is', () => {
+    const file = bagFile({ prices: [{ archetype: 'hybrid-25-t3', low: 45, likely: 45, high: 45 }] });
+    expect(spreadOf(file, [], 'buy:hybrid-25-t3').spread).toMatchObject({
+      lowMinor: 4500,
+      highMinor: 4500,
+      enoughMinor: 4500,
+      points: [{ minor: 4500, atMost: 1 }],
+    });
+  });
+});

@@ -2,7 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../../../db/catalogue/index.ts';
 import { readerFor } from '../../../../../src-main/contract/reader.ts';
 import type { BagFile } from '../../../../../src-main/contract/bag-file.ts';
-import { chanceInBudget, costSpread, ENOUGH_CHANCE } from '../../../../../src-main/domain/advice/unknowns/chance.ts';
+import {
+  chanceInBudget,
+  costSpread,
+  ENOUGH_CHANCE,
+} from '../../../../../src-main/domain/advice/unknowns/chance.ts';
 import { prepare } from '../../../../../src-main/domain/advice/question/prepare.ts';
 import { english } from '../../../../../src-main/domain/advice/words/en.ts';
 import { bagFile, domainBag, withClub } from '../../../../support/bags.ts';

@@ -18,6 +18,18 @@ export const textSchema = (max: number) =>
     .regex(/^[^\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]*$/, 'must not hold control characters')
     .refine((text) => text.isWellFormed(), 'must not hold half a surrogate pair');
 
+/** The reader's language and region (BCP 47), for sentences, names and figures; English where left out. */
+export const localeSchema = z
+  .string()
+  .max(35)
+  .refine((tag) => {
+    try {
+      return Intl.getCanonicalLocales(tag).length === 1;
+    } catch {
+      return false;
+    }
+  }, 'must be a language tag such as de-AT');
+
 export const distanceUnitSchema = z.enum(['yd', 'm']);
 export const speedUnitSchema = z.enum(['mph', 'km/h', 'm/s']);
 export const currencySchema = z.string().regex(/^[A-Z]{3}$/, 'must be three capital letters (ISO 4217)');

@@ -13,6 +13,12 @@ export function readerFor(units: Units, locale = 'en-GB'): Reader {
     speedText: (mph) => `${whole.format(fromMph(mph, units.speed))} ${units.speed}`,
     money: (minor) => toMajor(minor, units.currency),
     moneyText: (minor) => formatMoney(minor, units.currency, locale),
+    numberText: (value, digits) =>
+      new Intl.NumberFormat(locale, {
+        minimumFractionDigits: digits ?? 0,
+        maximumFractionDigits: digits ?? 2,
+        useGrouping: false,
+      }).format(value),
     distanceUnit: units.distance,
     speedUnit: units.speed,
   };

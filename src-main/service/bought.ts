@@ -3,7 +3,7 @@ import type { Archetype } from '../contract/catalogue.ts';
 import { toMajor } from '../contract/money.ts';
 import { bagFromFile } from '../contract/read-bag.ts';
 import { RefusedInput, shownValue } from '../contract/refusal.ts';
-import { english } from '../domain/advice/words/en.ts';
+import { adviceWords } from '../domain/advice/words/index.ts';
 import { extrasMinor, resaleMinor } from '../domain/prices/cost.ts';
 import { updateBag } from '../../db/repositories/bags.ts';
 import { addClub, listClubs, updateClub } from '../../db/repositories/clubs.ts';
@@ -13,6 +13,7 @@ import type { Money } from '../../db/row.ts';
 import type { Db } from '../../db/sqlite.ts';
 import { clubRow } from './bag-rows.ts';
 import { checkedEdit, clubRowId } from './bag-store.ts';
+import { clubNaming } from './club-naming.ts';
 import { moneyIn } from './money-in.ts';
 
 export type Bought = {
@@ -23,6 +24,8 @@ export type Bought = {
   replaced: readonly { clubId: string; to: 'shelf' | 'sold'; price?: number | undefined }[];
   /** ISO date. */
   on: string;
+  /** Of the new clubs' names; English when left out. */
+  locale?: string | undefined;
 };
 
 export type BoughtAnswer = {
@@ -39,13 +42,13 @@ export type BoughtAnswer = {
  * shelf or are sold; the money leaves the budget; the bag's own price on it goes. All or nothing.
  * @throws RefusedInput, StorageError 'missing'
  */
-export function buy(db: Db, { bagId, archetype, price, replaced, on }: Bought): BoughtAnswer {
+export function buy(db: Db, { bagId, archetype, price, replaced, on, locale }: Bought): BoughtAnswer {
   const leaving = replacedRows(db, bagId, replaced);
   const taken = new Set((['bag', 'shelf', 'sold'] as const).flatMap((place) => keysOf(db, bagId, place)));
   const set = archetype.members
     ? freeKey(archetype.id, new Set(listLots(db, bagId).map(({ key }) => key)))
     : null;
-  const clubs = clubsOf(archetype, set, taken);
+  const clubs = clubsOf(archetype, { set, taken, locale });
   const out = new Set(replaced.map(({ clubId }) => clubId));
   const file = checkedEdit(db, bagId, ({ sets, ...before }) => {
     const stay = before.clubs.filter((club) => !out.has(club.id));
@@ -111,18 +114,23 @@ function freeKey(key: string, taken: ReadonlySet<string>): string {
   }
 }
 
-function clubsOf(archetype: Archetype, set: string | null, taken: ReadonlySet<string>): ClubFile[] {
+function clubsOf(
+  archetype: Archetype,
+  { set, taken, locale }: { set: string | null; taken: ReadonlySet<string>; locale: string | undefined },
+): ClubFile[] {
   const { id, kind, loftDeg, forgiveness, spinTier, lengthIn, members = [] } = archetype;
   const common = { forgiveness, spinTier };
   if (kind !== 'irons') {
     // Without the tier in brackets: what one would say of the club.
-    const label = english.archetypeName(archetype).replace(/ \(.*$/, '');
+    const label = adviceWords(locale)
+      .archetypeName(archetype)
+      .replace(/ \(.*$/, '');
     return [{ id: freeKey(id, taken), kind, label, loftDeg, lengthIn, ...common }];
   }
   return members.map((member) => ({
     id: freeKey(`${id} ${member.number}`, taken),
     kind: member.kind,
-    label: /^\d+$/.test(member.number) ? `${member.number}-iron` : member.number,
+    label: clubNaming(locale).label(/^\d+$/.test(member.number) ? `${member.number}i` : member.number),
     loftDeg: member.loftDeg,
     // A set's length is its 7-iron's; the others' are not known.
     ...(member.number === '7' ? { lengthIn } : {}),

@@ -25,6 +25,7 @@ export function answerForWindow(
       from: view.model.speedFrom,
     },
     todayPenalty: (solution.today ?? solution.frontier[0])?.penalty ?? 0,
+    stageNow: view.words.stageNow,
     paths: advice.paths.map(({ name, stages }) => ({
       name,
       stages: stages.map(({ when, items, cashMinor, netMinor, penalty }) => ({

@@ -6,12 +6,18 @@ import { readerFor } from '../contract/reader.ts';
 import { jsonPath, RefusedInput, shownValue, type Refusal } from '../contract/refusal.ts';
 import { advise, type Advice } from '../domain/advice/advise.ts';
 import type { Watcher } from '../domain/advice/effort.ts';
-import { english } from '../domain/advice/words/en.ts';
+import { adviceWords } from '../domain/advice/words/index.ts';
 import { MOST_CLUBS } from '../domain/bag/conventions.ts';
 import { planFile } from '../domain/report/plan-file.ts';
 import { nearestIds } from './nearest-ids.ts';
 
-export type AnswerOptions = { today: string; withInstance: boolean; locale?: string; watcher?: Watcher };
+export type AnswerOptions = {
+  today: string;
+  withInstance: boolean;
+  /** Of the sentences and their figures; English when left out. */
+  locale?: string | undefined;
+  watcher?: Watcher;
+};
 
 /** A checked bag file and the catalogue → the whole answer, and the plan file that says it. */
 export function answerBag(
@@ -25,7 +31,7 @@ export function answerBag(
     bag: bagFromFile(file),
     catalogue,
     reader: readerFor(file.units, options.locale),
-    words: english,
+    words: adviceWords(options.locale),
     today: options.today,
     ...(options.watcher ? { watcher: options.watcher } : {}),
   });

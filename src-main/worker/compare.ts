@@ -6,7 +6,7 @@ import { readerFor } from '../contract/reader.ts';
 import { jsonPath, RefusedInput, shownValue } from '../contract/refusal.ts';
 import { prepare } from '../domain/advice/question/prepare.ts';
 import { sideOf } from '../domain/advice/plan/side.ts';
-import { english } from '../domain/advice/words/en.ts';
+import { adviceWords } from '../domain/advice/words/index.ts';
 import { rungRow, swapRow } from '../domain/report/plan-file.ts';
 import { markOf, namesOf } from './answer-view.ts';
 
@@ -15,10 +15,16 @@ export function compareBags(
   file: BagFile,
   catalogue: readonly Archetype[],
   bags: readonly (readonly string[])[],
-  today: string,
+  { today, locale }: { today: string; locale?: string | undefined },
 ): { sides: SideAnswer[]; names: Record<string, string> } {
-  const reader = readerFor(file.units);
-  const { view, built } = prepare({ bag: bagFromFile(file), catalogue, reader, words: english, today });
+  const reader = readerFor(file.units, locale);
+  const { view, built } = prepare({
+    bag: bagFromFile(file),
+    catalogue,
+    reader,
+    words: adviceWords(locale),
+    today,
+  });
   const known = new Set(built.instance.items.map((item) => item.id));
   bags.forEach((items, i) => {
     items.forEach((id, j) => {

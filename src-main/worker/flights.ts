@@ -2,23 +2,24 @@ import type { BagFile } from '../contract/bag-file.ts';
 import type { CallResult } from '../contract/calls/index.ts';
 import { bagFromFile } from '../contract/read-bag.ts';
 import { readerFor } from '../contract/reader.ts';
-import { english } from '../domain/advice/words/en.ts';
+import { adviceWords } from '../domain/advice/words/index.ts';
 import { clubFlight } from '../domain/player/club-flight.ts';
 import { ownedLadder } from '../domain/player/ladder.ts';
 import { playerModel } from '../domain/player/model.ts';
 
 /** The flight of each club of today's ladder, the longest first; those that cannot be flown are named apart. */
-export function flightsOf(file: BagFile): CallResult<'answers.flight'> {
+export function flightsOf(file: BagFile, locale?: string): CallResult<'answers.flight'> {
   const bag = bagFromFile(file);
   const model = playerModel(bag);
   const reader = readerFor(file.units);
+  const words = adviceWords(locale);
   const clubs = new Map(bag.clubs.map((club) => [club.id, club]));
   const { temperatureC, altitudeM } = model.air;
   const answer: CallResult<'answers.flight'> = { air: { temperatureC, altitudeM }, flights: [], without: [] };
   for (const rung of ownedLadder(bag, model)) {
     const club = clubs.get(rung.clubId);
     if (!club) continue;
-    const name = english.clubName(club);
+    const name = words.clubName(club);
     const flown = clubFlight(club, rung, model);
     if (flown === null) {
       answer.without.push({ clubId: club.id, name });

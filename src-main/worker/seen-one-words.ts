@@ -1,4 +1,5 @@
 import type { SeenOne } from '../contract/calls/prices.ts';
+import { german } from './seen-one-words-de.ts';
 
 export type SeenOneFigures = {
   archetype: string;
@@ -11,8 +12,13 @@ export type SeenOneFigures = {
 const inPlace = (clubs: string) =>
   clubs === '' ? 'beside the clubs that are there' : `in place of ${clubs}`;
 
-/** English, at most 30 words each. */
-export const SEEN_ONE_WORDS: Readonly<Record<SeenOne['why'], (figures: SeenOneFigures) => string>> = {
+export type SeenOneWords = Readonly<Record<SeenOne['why'], (figures: SeenOneFigures) => string>>;
+
+/** In the language of the advice. */
+export const seenOneWords = (language: string): SeenOneWords => (language === 'de' ? german : english);
+
+/** At most 30 words each. */
+export const english: SeenOneWords = {
   'in-plan': ({ price, walkAway, clubs }) =>
     `At ${price} the plan buys it, ${inPlace(clubs)}; it stays worth buying up to ${walkAway}.`,
   'no-ceiling': ({ price, clubs }) =>

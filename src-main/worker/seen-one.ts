@@ -5,13 +5,13 @@ import { readerFor } from '../contract/reader.ts';
 import { changesOf } from '../domain/advice/plan/changes.ts';
 import { prepare, type Prepared } from '../domain/advice/question/prepare.ts';
 import type { Status } from '../domain/advice/plan/status.ts';
-import { english } from '../domain/advice/words/en.ts';
+import { adviceWords } from '../domain/advice/words/index.ts';
 import type { Bag } from '../domain/bag/types.ts';
 import { inCondition, type Condition, type PriceAssumptions } from '../domain/prices/condition.ts';
 import { extrasMinor } from '../domain/prices/cost.ts';
 import { buyId } from '../domain/solve/build/instance.ts';
 import { entryPrice, headlineAt, pricedCurve, walkAwayAt, type PricedCurve } from './seen-one-entry.ts';
-import { SEEN_ONE_WORDS } from './seen-one-words.ts';
+import { seenOneWords } from './seen-one-words.ts';
 import type { BagTask } from './watch-list-bag.ts';
 
 export type SeenOneTask = BagTask & {
@@ -44,13 +44,13 @@ export function seenOne(task: SeenOneTask): SeenOne {
   const prepared = prepare({
     bag: withSeen(known, archetype.id, priceMinor),
     catalogue: task.catalogue,
-    reader: readerFor(task.file.units),
-    words: english,
+    reader: readerFor(task.file.units, task.locale),
+    words: adviceWords(task.locale),
     today: task.today,
   });
   const { view, built } = prepared;
-  const { reader } = view;
-  const name = english.archetypeName(archetype);
+  const { reader, words } = view;
+  const name = words.archetypeName(archetype);
   const tell = (verdict: SeenOne['verdict'], why: SeenOne['why'], found: Found): SeenOne => {
     const walkAway = found.walkAwayMinor === null ? null : asSeen(found.walkAwayMinor, task, toBands);
     return {
@@ -59,7 +59,7 @@ export function seenOne(task: SeenOneTask): SeenOne {
       walkAway: walkAway === null ? null : reader.money(walkAway),
       inPlaceOf: found.inPlaceOf,
       why,
-      reason: SEEN_ONE_WORDS[why]({
+      reason: seenOneWords(words.language)[why]({
         archetype: name,
         price: reader.moneyText(task.priceMinor),
         walkAway: walkAway === null ? '' : reader.moneyText(walkAway),

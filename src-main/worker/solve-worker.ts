@@ -11,7 +11,7 @@ export type AnswerTask = {
   file: BagFile;
   catalogue: readonly Archetype[];
   today: string;
-  locale?: string;
+  locale?: string | undefined;
   /** Of `JobCells`. */
   cells?: SharedArrayBuffer;
 };
@@ -32,8 +32,7 @@ export default function run({ file, catalogue, today, locale, cells }: AnswerTas
     },
   };
   try {
-    const options = { today, watcher, ...(locale === undefined ? {} : { locale }) };
-    return { ok: true, answer: answerForWindow(file, catalogue, options) };
+    return { ok: true, answer: answerForWindow(file, catalogue, { today, locale, watcher }) };
   } catch (error) {
     if (error instanceof SolveStopped) return { ok: false, stopped: true };
     if (!(error instanceof RefusedInput)) throw error;

@@ -5,7 +5,7 @@ import { readerFor } from '../contract/reader.ts';
 import { excusedPairs } from '../domain/advice/question/excused.ts';
 import { misfitsOf } from '../domain/advice/question/misfits.ts';
 import { prepare, type Prepared } from '../domain/advice/question/prepare.ts';
-import { english } from '../domain/advice/words/en.ts';
+import { adviceWords } from '../domain/advice/words/index.ts';
 import type { Bag } from '../domain/bag/types.ts';
 import { buildInstance, buyId } from '../domain/solve/build/instance.ts';
 import { frontier, type Hooks, type Point } from '../domain/solve/index.ts';
@@ -17,6 +17,8 @@ export type BagTask = {
   file: BagFile;
   catalogue: readonly Archetype[];
   today: string;
+  /** Of the sentences and their figures; English when left out. */
+  locale?: string | undefined;
 };
 
 /** A bag in which every archetype that the player can use is a candidate. */
@@ -30,9 +32,10 @@ export type WatchedBag = {
 };
 
 /** The question of the bag as it stands, limits and weights alike, with the unpriced beside it. Throws as `frontier` does. */
-export function watchedBag({ file, catalogue, today }: BagTask, hooks: Hooks): WatchedBag {
+export function watchedBag({ file, catalogue, today, locale }: BagTask, hooks: Hooks): WatchedBag {
   const bag = bagFromFile(file);
-  const prepared = prepare({ bag, catalogue, reader: readerFor(file.units), words: english, today }, hooks);
+  const reader = readerFor(file.units, locale);
+  const prepared = prepare({ bag, catalogue, reader, words: adviceWords(locale), today }, hooks);
   const { view } = prepared;
   const { bands, tierWeight } = prepared.built.instance;
   const priced = new Set(bag.prices.map(({ archetype }) => archetype));

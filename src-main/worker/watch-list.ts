@@ -1,6 +1,5 @@
 import type { WatchItem } from '../contract/calls/prices.ts';
 import type { Prepared } from '../domain/advice/question/prepare.ts';
-import { english } from '../domain/advice/words/en.ts';
 import { extrasMinor } from '../domain/prices/cost.ts';
 import type { Candidate } from '../domain/solve/build/candidates.ts';
 import { SolveStopped, type Hooks, type Instance } from '../domain/solve/index.ts';
@@ -51,13 +50,13 @@ export function watchList({ cells, ...task }: WatchTask): WatchOutcome {
 }
 
 function itemsOf({ prepared }: WatchedBag, entries: readonly Entry[]): WatchItem[] {
-  const { reader } = prepared.view;
+  const { reader, words } = prepared.view;
   const money = (minor: number) => (minor === NO_CEILING ? null : reader.money(minor));
   return grouped(entries)
     .slice(0, MOST_ITEMS)
     .map(([best, alike]) => ({
       archetype: best.candidate.archetype.id,
-      name: english.archetypeName(best.candidate.archetype),
+      name: words.archetypeName(best.candidate.archetype),
       below: money(best.belowMinor),
       inPlaceOf: best.inPlaceOf,
       penalty: best.penalty,

@@ -1,5 +1,6 @@
 import type { Answer } from '../../src-main/contract/calls/answers.ts';
 import type { CallError } from '../../src-main/contract/gate.ts';
+import type { Formats } from './formats.ts';
 import { Live, type Progress } from './live.svelte.ts';
 import type { Records } from './records.svelte.ts';
 import type { Route } from './route.svelte.ts';
@@ -12,7 +13,7 @@ export class AnswerState {
   #live: Live<'answers.plan'>;
   #try = $state.raw<Try | null>(null);
 
-  constructor(records: Records, route: Route) {
+  constructor(records: Records, route: Route, formats: () => Formats) {
     this.#route = route;
     this.#live = new Live({
       client: records.client,
@@ -22,7 +23,8 @@ export class AnswerState {
         const { bagId, screen } = route;
         if (bagId === null || screen === 'players') return null;
         const tried = this.tried;
-        return tried === undefined ? { bagId } : { bagId, budget: tried };
+        const { locale } = formats();
+        return tried === undefined ? { bagId, locale } : { bagId, budget: tried, locale };
       },
       subject: ({ bagId }) => String(bagId),
       asJob: (args, job) => ({ ...args, job }),

@@ -2,6 +2,7 @@ import type { CallArgs, CallResult } from '../../src-main/contract/calls/index.t
 import type { BandAnswer, NewNote, SeenOne } from '../../src-main/contract/calls/prices.ts';
 import type { CallError } from '../../src-main/contract/gate.ts';
 import type { Saved } from './edits.ts';
+import type { Formats } from './formats.ts';
 import { Live } from './live.svelte.ts';
 import type { Edited, Records } from './records.svelte.ts';
 import { fieldMessage } from './refusals.ts';
@@ -17,12 +18,14 @@ export type SeenQuestion = { archetype: string; price: number; condition: Condit
 export class PriceBookState {
   #records: Records;
   #route: Route;
+  #formats: () => Formats;
   #bands: Live<'prices.bands'>;
   #notes: Live<'prices.notes'>;
   #open = $state<string | null>(null);
 
-  constructor(records: Records, route: Route) {
+  constructor(records: Records, route: Route, formats: () => Formats) {
     this.#records = records;
+    this.#formats = formats;
     this.#route = route;
     const { client, ticks } = records;
     const here = () => (route.screen === 'prices' ? route.bagId : null);
@@ -97,6 +100,10 @@ export class PriceBookState {
   async seenOne(question: SeenQuestion): Promise<SeenOne> {
     const { bagId } = this.#route;
     if (bagId === null) throw new Error('A price is asked about without an open bag: a fault in Loftledger.');
-    return this.#records.client.call('prices.seenOne', { bagId, ...question });
+    return this.#records.client.call('prices.seenOne', {
+      bagId,
+      ...question,
+      locale: this.#formats().locale,
+    });
   }
 }

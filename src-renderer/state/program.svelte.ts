@@ -47,19 +47,20 @@ export class Program {
   });
 
   constructor(client: Client, settings: Settings) {
+    const formats = () => this.formats;
     this.records = new Records(client);
-    this.catalogue = new CatalogueState(this.records);
+    this.catalogue = new CatalogueState(this.records, formats);
     this.history = new History(this.records, this.toasts, (step) =>
       stepText(step, this.formats, (archetype) => this.catalogue.name(archetype)),
     );
     this.settings = new SettingsState(this.records, settings);
     this.assumptions = new AssumptionsState(this.records, this.drawer);
-    this.roster = new RosterState(this.records, this.route);
+    this.roster = new RosterState(this.records, this.route, formats);
     this.bag = new BagState(this.records, this.route);
-    this.answer = new AnswerState(this.records, this.route);
-    this.side = new SideState(this.records, this.route, this.answer, () => this.formats);
-    this.priceBook = new PriceBookState(this.records, this.route);
-    this.watch = new WatchState(this.records, this.route);
+    this.answer = new AnswerState(this.records, this.route, formats);
+    this.side = new SideState(this.records, this.route, this.answer, formats);
+    this.priceBook = new PriceBookState(this.records, this.route, formats);
+    this.watch = new WatchState(this.records, this.route, formats);
     this.imports = new Imports(this.roster);
   }
 

@@ -1,6 +1,7 @@
 import type { CallResult } from '../../src-main/contract/calls/index.ts';
 import type { RosterLine } from '../../src-main/contract/calls/players.ts';
 import type { CallError } from '../../src-main/contract/gate.ts';
+import type { Formats } from './formats.ts';
 import { Live } from './live.svelte.ts';
 import type { Edited, Records } from './records.svelte.ts';
 import { searchRoster } from './roster-search.ts';
@@ -16,12 +17,14 @@ type NewPlayer = {
 /** Everybody in the book, and what can be done with a player as a whole. */
 export class RosterState {
   #records: Records;
+  #formats: () => Formats;
   #live: Live<'players.roster'>;
   search = $state('');
   archived = $state(false);
 
-  constructor(records: Records, route: Route) {
+  constructor(records: Records, route: Route, formats: () => Formats) {
     this.#records = records;
+    this.#formats = formats;
     this.#live = new Live({
       client: records.client,
       ticks: records.ticks,
@@ -45,11 +48,11 @@ export class RosterState {
   }
 
   create(player: NewPlayer): Promise<Edited<'players.create'>> {
-    return this.#records.edit('players.create', player);
+    return this.#records.edit('players.create', { ...player, locale: this.#formats().locale });
   }
 
   duplicate(playerId: number): Promise<Edited<'players.duplicate'>> {
-    return this.#records.edit('players.duplicate', { playerId });
+    return this.#records.edit('players.duplicate', { playerId, locale: this.#formats().locale });
   }
 
   archive(playerId: number): Promise<Edited<'players.archive'>> {

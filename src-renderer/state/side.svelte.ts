@@ -46,7 +46,7 @@ export class SideState {
           const way = this.way(page);
           return way ? bagsOf(way) : [];
         });
-        return bags.length === 0 ? null : { bagId, bags };
+        return bags.length === 0 ? null : { bagId, bags, locale: this.#formats().locale };
       },
       subject: ({ bagId, bags }) => `${String(bagId)} ${JSON.stringify(bags)}`,
     });

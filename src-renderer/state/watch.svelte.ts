@@ -1,5 +1,6 @@
 import type { WatchItem } from '../../src-main/contract/calls/prices.ts';
 import { CallFailed } from './client.ts';
+import type { Formats } from './formats.ts';
 import type { Records } from './records.svelte.ts';
 import type { Route } from './route.svelte.ts';
 
@@ -9,13 +10,15 @@ type Found = { bagId: number; items: readonly WatchItem[]; isCancelled: boolean;
 export class WatchState {
   #records: Records;
   #route: Route;
+  #formats: () => Formats;
   #found = $state.raw<Found | null>(null);
   #job = $state<string | null>(null);
   #message = $state<string | null>(null);
   #runs = 0;
 
-  constructor(records: Records, route: Route) {
+  constructor(records: Records, route: Route, formats: () => Formats) {
     this.#records = records;
+    this.#formats = formats;
     this.#route = route;
   }
 
@@ -47,8 +50,13 @@ export class WatchState {
     this.#job = job;
     this.#message = null;
     const at = this.#records.ticks.count;
+    const { locale } = this.#formats();
     try {
-      const { items, cancelled } = await this.#records.client.call('prices.watchList', { bagId, job });
+      const { items, cancelled } = await this.#records.client.call('prices.watchList', {
+        bagId,
+        job,
+        locale,
+      });
       this.#found = { bagId, items, isCancelled: cancelled, at };
     } catch (error) {
       if (!(error instanceof CallFailed)) throw error;

@@ -34,7 +34,7 @@ FILE (or - for standard input) is a bag file; see README.md, "Files".
   --format FORMAT     pdf (needs Chromium), md, csv, json (the plan file) or html (the print page)
   --out F             write to F; only pdf must have it, the others go to standard output without
   --paper a4|letter   the paper of pdf and html (default: a4)
-  --lang en|de        the language of headings and figures (default: en)
+  --lang en|de        the language of the document (default: en)
   --budget N          spend at most N, in the bag's currency (instead of the file's budget)
   --today YYYY-MM-DD  the day that retest dates count from (default: today)
   --data DIR          another data folder (your own archetypes are kept there)

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { archetypeSchema } from '../catalogue.ts';
 import { ladderRowSchema, planFileSchema, swapSchema } from '../plan-file.ts';
-import { idSchema } from '../primitives.ts';
+import { idSchema, localeSchema } from '../primitives.ts';
 import { rowId } from './players.ts';
 import { read } from './spec.ts';
 
@@ -97,6 +97,8 @@ export const answerSchema = z.strictObject({
   /** Driver speed that was reckoned with, in the bag's unit, and where it comes from. */
   speed: z.strictObject({ value: z.number().nullable(), from: z.string() }),
   todayPenalty: z.int(),
+  /** How swaps and stages say "now" in the reader's language. */
+  stageNow: z.string(),
   /** A: the plan; B: half the budget now, the rest later. Empty while the plan holds back. */
   paths: z.array(pathSchema),
   explanation: explanationSchema,
@@ -124,12 +126,17 @@ export const answerCalls = {
       bagId: rowId,
       budget: z.number().min(0).max(10_000_000).nullable().optional(),
       job: idSchema.optional(),
+      locale: localeSchema.optional(),
     }),
     answerSchema,
   ),
   /** Up to four bags by their item ids (plans, curve points, alternatives, stages), each reckoned to be set side by side. */
   'answers.compare': read(
-    z.strictObject({ bagId: rowId, bags: z.array(z.array(z.string()).max(60)).min(1).max(4) }),
+    z.strictObject({
+      bagId: rowId,
+      bags: z.array(z.array(z.string()).max(60)).min(1).max(4),
+      locale: localeSchema.optional(),
+    }),
     z.strictObject({ sides: z.array(sideSchema), names: z.record(z.string(), z.string()) }),
   ),
   /** The ladder as it would play in other air; nothing stored changes. */
@@ -143,7 +150,7 @@ export const answerCalls = {
   ),
   /** The flights of today's ladder in the player's air, the longest club first; `without` cannot be flown. */
   'answers.flight': read(
-    z.strictObject({ bagId: rowId }),
+    z.strictObject({ bagId: rowId, locale: localeSchema.optional() }),
     z.strictObject({
       air: z.strictObject({ temperatureC: z.number(), altitudeM: z.number() }),
       flights: z.array(flightSchema),
@@ -151,7 +158,7 @@ export const answerCalls = {
     }),
   ),
   'catalogue.list': read(
-    z.strictObject({}),
+    z.strictObject({ locale: localeSchema.optional() }),
     z.array(z.strictObject({ archetype: archetypeSchema, name: z.string() })),
   ),
 };

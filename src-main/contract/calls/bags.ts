@@ -1,6 +1,12 @@
 import { z } from 'zod';
 import { bagFileSchema, bandFileSchema, budgetSchema, clubFileSchema, costsSchema } from '../bag-file.ts';
-import { currencySchema, distanceUnitSchema, idSchema, speedUnitSchema } from '../primitives.ts';
+import {
+  currencySchema,
+  distanceUnitSchema,
+  idSchema,
+  localeSchema,
+  speedUnitSchema,
+} from '../primitives.ts';
 import { rowId } from './players.ts';
 import { read, undoable } from './spec.ts';
 
@@ -96,6 +102,8 @@ export const bagCalls = {
         .max(60),
       /** Today when left out. */
       on: z.iso.date().optional(),
+      /** Of the new clubs' names. */
+      locale: localeSchema.optional(),
     }),
     z.strictObject({ clubs: z.array(z.string()), spent: z.number(), budget: z.number().nullable() }),
   ),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { bagFileSchema } from '../bag-file.ts';
-import { textSchema } from '../primitives.ts';
+import { localeSchema, textSchema } from '../primitives.ts';
 import { read, undoable, write } from './spec.ts';
 
 export const rowId = z.int().positive();
@@ -47,11 +47,13 @@ export const playerCalls = {
       name: textSchema(200).min(1),
       handicap: playerFields.handicap,
       units: bagFileSchema.shape.units,
+      /** Of the rows' names. */
+      locale: localeSchema.optional(),
     }),
     opened,
   ),
   'players.update': undoable(z.strictObject({ playerId: rowId, patch: playerPatchSchema }), z.null()),
-  'players.duplicate': undoable(z.strictObject({ playerId: rowId }), opened),
+  'players.duplicate': undoable(z.strictObject({ playerId: rowId, locale: localeSchema.optional() }), opened),
   'players.archive': undoable(z.strictObject({ playerId: rowId }), z.null()),
   'players.unarchive': undoable(z.strictObject({ playerId: rowId }), z.null()),
   /** Notes that the player was looked at now. */

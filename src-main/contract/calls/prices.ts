@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { CONDITIONS } from '../../domain/prices/condition.ts';
 import { bandFileSchema } from '../bag-file.ts';
-import { currencySchema, idSchema, textSchema } from '../primitives.ts';
+import { currencySchema, idSchema, localeSchema, textSchema } from '../primitives.ts';
 import { rowId } from './players.ts';
 import { read, undoable } from './spec.ts';
 
@@ -168,12 +168,13 @@ export const priceCalls = {
       archetype: idSchema,
       price: money,
       condition: conditionSchema.optional(),
+      locale: localeSchema.optional(),
     }),
     seenOneSchema,
   ),
   /** Archetypes without a price that would enter the plan, by the price at which they do. `job` lets it be cancelled. */
   'prices.watchList': read(
-    z.strictObject({ bagId: rowId, job: idSchema.optional() }),
+    z.strictObject({ bagId: rowId, job: idSchema.optional(), locale: localeSchema.optional() }),
     z.strictObject({ cancelled: z.boolean(), items: z.array(watchItemSchema) }),
   ),
   /** Ends a long read that was started under this name. */

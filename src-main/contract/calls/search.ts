@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { localeSchema } from '../primitives.ts';
 import { noteSchema } from './prices.ts';
 import { rowId } from './players.ts';
 import { read } from './spec.ts';
@@ -30,7 +31,11 @@ export const searchCalls = {
    * The trade's shorthand is understood (7i, 3w, PW, "gap wedge"), slips of the pen are forgiven. `limit` is for each.
    */
   'search.all': read(
-    z.strictObject({ text: z.string().max(200), limit: z.int().min(1).max(50) }),
+    z.strictObject({
+      text: z.string().max(200),
+      limit: z.int().min(1).max(50),
+      locale: localeSchema.optional(),
+    }),
     searchAnswerSchema,
   ),
 };

@@ -156,12 +156,12 @@ function laterSwaps(view: BagView, built: Built, now: Changes, path: Path | unde
 }
 
 /** A stage's condition in the reader's words. */
-export function stageName({ words }: Pick<BagView, 'words'>, when: When): string {
+export function stageName({ reader, words }: Pick<BagView, 'reader' | 'words'>, when: When): string {
   switch (when.kind) {
     case 'now':
       return words.stageNow;
     case 'handicap':
-      return words.stageHandicap(String(when.atMost));
+      return words.stageHandicap(reader.numberText(when.atMost));
     case 'sale':
       return words.stageSale;
     case 'season':

@@ -9,6 +9,8 @@ export type Reader = {
   /** Minor → major units, as a number with the currency's digits. */
   money(minor: number): number;
   moneyText(minor: number): string;
+  /** A bare number: "14.3"; with `digits`, just so many after the mark. */
+  numberText(value: number, digits?: number): string;
   distanceUnit: string;
   speedUnit: string;
 };

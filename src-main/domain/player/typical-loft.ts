@@ -38,13 +38,14 @@ const TYPICAL: Readonly<Record<string, number>> = {
 const DRIVER_LOFT = 10.5;
 const PUTTER_LOFT = 3;
 
+// English and German: "7-iron", "Eisen 7", "7er Eisen".
 const WORDS: readonly (readonly [RegExp, string])[] = [
-  [/^(\d{1,2})\s*-?\s*(?:fairway\s*)?(?:wood|w|fw)$/, 'w'],
-  [/^(?:wood|fw|w)\s*-?\s*(\d{1,2})$/, 'w'],
-  [/^(\d{1,2})\s*-?\s*(?:hybrid|hy|hyb|h)$/, 'h'],
+  [/^(\d{1,2})\s*-?\s*(?:er[\s-]+)?(?:fairway\s*)?(?:wood|w|fw|holz)$/, 'w'],
+  [/^(?:wood|fw|w|(?:fairway)?holz)\s*-?\s*(\d{1,2})$/, 'w'],
+  [/^(\d{1,2})\s*-?\s*(?:er[\s-]+)?(?:hybrid|hy|hyb|h)$/, 'h'],
   [/^(?:hybrid|hy|h)\s*-?\s*(\d{1,2})$/, 'h'],
-  [/^(\d{1,2})\s*-?\s*(?:iron|i)$/, 'i'],
-  [/^(?:iron|i)\s*-?\s*(\d{1,2})$/, 'i'],
+  [/^(\d{1,2})\s*-?\s*(?:er[\s-]+)?(?:iron|i|eisen)$/, 'i'],
+  [/^(?:iron|i|eisen)\s*-?\s*(\d{1,2})$/, 'i'],
 ];
 
 const WEDGES: readonly (readonly [RegExp, string])[] = [

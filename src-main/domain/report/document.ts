@@ -23,8 +23,6 @@ export type HandOverOptions = {
   currency?: string;
   letterhead?: Letterhead;
   coverNote?: string;
-  /** Language of the sentences that advice brings along. */
-  adviceLanguage?: string;
   /** Other texts than those that the locale chooses. */
   words?: ReportWords;
 };
@@ -32,7 +30,7 @@ export type HandOverOptions = {
 /** The whole document as plain data, from which every format is set. Pure: the same input gives the same document. */
 export function handOver(advice: Advice, options: HandOverOptions): HandOver {
   const words = options.words ?? reportWords(options.locale);
-  const adviceLang = options.adviceLanguage ?? 'en';
+  const adviceLang = advice.view.words.language;
   const context: Context = {
     advice,
     words,

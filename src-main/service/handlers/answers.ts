@@ -5,7 +5,7 @@ import { readerFor } from '../../contract/reader.ts';
 import { ownedLadder } from '../../domain/player/ladder.ts';
 import { playerModel } from '../../domain/player/model.ts';
 import { ladderInAir } from '../../domain/player/what-if.ts';
-import { english } from '../../domain/advice/words/en.ts';
+import { adviceWords } from '../../domain/advice/words/index.ts';
 import { keepLatestPlan } from '../../../db/repositories/plans.ts';
 import { compareBags } from '../../worker/compare.ts';
 import { flightsOf } from '../../worker/flights.ts';
@@ -14,10 +14,10 @@ import { loadBag } from '../bag-store.ts';
 import type { Context, Handlers, Subject } from '../handler.ts';
 
 export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>> = {
-  'answers.plan': async (context, { bagId, budget, job }) => {
+  'answers.plan': async (context, { bagId, budget, locale, job }) => {
     const { file } = loadBag(context.db, bagId);
     const asked = withBudget(file, budget);
-    const task = { file: asked, catalogue: context.catalogue(), today: context.today() };
+    const task = { file: asked, catalogue: context.catalogue(), today: context.today(), locale };
     const answer =
       job === undefined
         ? await context.answerer.answer(task)
@@ -25,8 +25,8 @@ export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>>
     if (budget === undefined) keepAnswer(context, bagId, file, answer);
     return answer;
   },
-  'answers.compare': ({ db, catalogue, today }, { bagId, bags }) =>
-    compareBags(loadBag(db, bagId).file, catalogue(), bags, today()),
+  'answers.compare': ({ db, catalogue, today }, { bagId, bags, locale }) =>
+    compareBags(loadBag(db, bagId).file, catalogue(), bags, { today: today(), locale }),
   'answers.whatIf': ({ db }, { bagId, temperatureC, altitudeM }) => {
     const { file } = loadBag(db, bagId);
     const bag = bagFromFile(file);
@@ -45,9 +45,11 @@ export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>>
       ),
     };
   },
-  'answers.flight': ({ db }, { bagId }) => flightsOf(loadBag(db, bagId).file),
-  'catalogue.list': ({ catalogue }) =>
-    catalogue().map((archetype) => ({ archetype, name: english.archetypeName(archetype) })),
+  'answers.flight': ({ db }, { bagId, locale }) => flightsOf(loadBag(db, bagId).file, locale),
+  'catalogue.list': ({ catalogue }, { locale }) => {
+    const words = adviceWords(locale);
+    return catalogue().map((archetype) => ({ archetype, name: words.archetypeName(archetype) }));
+  },
 };
 
 function withBudget(file: BagFile, amount: number | null | undefined): BagFile {

@@ -189,10 +189,10 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
       archetype,
       ...amountStep(db, bagId, price),
     }),
-    run: ({ db, catalogue, today }, { bagId, archetype: id, price, replaced, on }) => {
+    run: ({ db, catalogue, today }, { bagId, archetype: id, price, replaced, on, locale }) => {
       const archetype = catalogue().find((one) => one.id === id);
       if (!archetype) throw missing(db, `archetype "${id}"`, 'Choose one that the catalogue lists.');
-      return buy(db, { bagId, archetype, price, replaced, on: on ?? today() });
+      return buy(db, { bagId, archetype, price, replaced, on: on ?? today(), locale });
     },
   },
   'bags.setChoices': {

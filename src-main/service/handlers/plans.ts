@@ -15,7 +15,7 @@ export const planHandlers: Handlers<Subject<'plans'>> = {
     step: ({ bagId, name }, { db }) => ({ ...bagStep(db, bagId), named: name }),
     run: ({ db, catalogue, today, now, version }, { bagId, name, why, items }) => {
       const { file } = loadBag(db, bagId);
-      const side = compareBags(file, catalogue(), [items], today()).sides[0];
+      const side = compareBags(file, catalogue(), [items], { today: today() }).sides[0];
       if (!side) throw new Error('one bag was compared and none came back');
       const { currency } = file.units;
       const planId = savePlan(

@@ -22,6 +22,7 @@ import { backupsOf } from '../backups.ts';
 import { checkedEdit, loadOwnBag } from '../bag-store.ts';
 import type { Handlers, Subject } from '../handler.ts';
 import { playerStep } from '../steps.ts';
+import { clubNaming } from '../club-naming.ts';
 import { usualBag } from '../usual-bag.ts';
 import { refuseUnknownArchetypes } from '../../worker/answer.ts';
 
@@ -29,8 +30,8 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
   'players.roster': ({ db }, { archived }) => (archived === true ? archivedRoster(db) : currentRoster(db)),
   'players.create': {
     step: ({ name }) => ({ player: name }),
-    run: ({ db, now }, { name, handicap, units }) => {
-      const opened = addPlayer(db, usualBag(name, handicap, units), now());
+    run: ({ db, now }, { name, handicap, units, locale }) => {
+      const opened = addPlayer(db, usualBag(name, handicap, units, locale), now());
       takeDefaultCosts(db, opened.bagId, units.currency);
       return opened;
     },
@@ -56,9 +57,9 @@ export const playerHandlers: Handlers<Subject<'players'>> = {
   },
   'players.duplicate': {
     step: ({ playerId }, { db }) => playerStep(db, playerId),
-    run: ({ db, now }, { playerId }) => {
+    run: ({ db, now }, { playerId, locale }) => {
       const { file } = loadOwnBag(db, bagOfNow(db, playerId));
-      const name = `${file.player.name} (copy)`.slice(0, 200);
+      const name = clubNaming(locale).copyOf(file.player.name).slice(0, 200);
       return addPlayer(db, { ...file, player: { ...file.player, name } }, now());
     },
   },

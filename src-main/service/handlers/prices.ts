@@ -143,7 +143,7 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
       return null;
     },
   },
-  'prices.seenOne': async (context, { bagId, archetype, price, condition }) => {
+  'prices.seenOne': async (context, { bagId, archetype, price, condition, locale }) => {
     const { db, catalogue, today, answerer } = context;
     refuseUnknown(context, archetype, '$.archetype');
     const { file } = loadBag(db, bagId);
@@ -164,6 +164,7 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
       file,
       catalogue: catalogue(),
       today: today(),
+      locale,
       archetype,
       priceMinor,
       condition: condition ?? assumptions.condition,
@@ -171,9 +172,9 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
       status: knownStatus(context, bagId, file),
     });
   },
-  'prices.watchList': async ({ db, catalogue, today, answerer, jobs }, { bagId, job }) => {
+  'prices.watchList': async ({ db, catalogue, today, answerer, jobs }, { bagId, job, locale }) => {
     const { file } = loadBag(db, bagId);
-    const task = { file, catalogue: catalogue(), today: today() };
+    const task = { file, catalogue: catalogue(), today: today(), locale };
     return job === undefined
       ? answerer.watchList(task)
       : jobs.run(job, ({ cells }) => answerer.watchList({ ...task, cells }));

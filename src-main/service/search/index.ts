@@ -1,6 +1,8 @@
 import type { SearchAnswer } from '../../contract/calls/search.ts';
 import type { Archetype } from '../../contract/catalogue.ts';
+import { german } from '../../domain/advice/words/de.ts';
 import { english } from '../../domain/advice/words/en.ts';
+import { adviceWords } from '../../domain/advice/words/index.ts';
 import { listBags } from '../../../db/repositories/bags.ts';
 import { readPriceNote } from '../../../db/repositories/price-notes.ts';
 import {
@@ -23,7 +25,12 @@ export type Search = {
   all(db: Db, text: string, limit: number, options: SearchOptions): SearchAnswer;
 };
 
-export type SearchOptions = { catalogue: readonly Archetype[]; today: string };
+export type SearchOptions = {
+  catalogue: readonly Archetype[];
+  today: string;
+  /** Of the archetypes' names that come back; what is found is the same in all. */
+  locale?: string | undefined;
+};
 
 /** Clubs of one name that are shown, the newest first. */
 const MOST_OF_ONE_NAME = 5;
@@ -47,7 +54,8 @@ export function createSearch(): Search {
   };
 
   return {
-    all(db, text, limit, { catalogue, today }) {
+    all(db, text, limit, { catalogue, today, locale }) {
+      const { archetypeName } = adviceWords(locale);
       const ways = waysToRead(text);
       const { players, clubs } = namesOf(db);
       const byId = new Map(catalogue.map((archetype) => [archetype.id, archetype]));
@@ -55,7 +63,7 @@ export function createSearch(): Search {
       return {
         archetypes: best(archetypesOf(catalogue), ways, limit).map((archetype) => ({
           id: archetype.id,
-          name: english.archetypeName(archetype),
+          name: archetypeName(archetype),
         })),
         players: best(players, ways, limit).map((player) => ({
           ...player,
@@ -69,7 +77,7 @@ export function createSearch(): Search {
           const archetype = byId.get(note.archetypeId);
           return {
             ...noteOf(note, today, assumptions),
-            name: archetype === undefined ? note.archetypeId : english.archetypeName(archetype),
+            name: archetype === undefined ? note.archetypeId : archetypeName(archetype),
           };
         }),
       };
@@ -122,7 +130,12 @@ function indexArchetypes(catalogue: readonly Archetype[]): TextIndex<Archetype> 
       const names = shortNamesOf(archetype);
       const held = memberNames(archetype).map((name) => [name, HOLDS_SCORE] as const);
       const own = [...names].map(([name, off]) => [name, OFF_SCORE * off] as const);
-      const words = [english.archetypeName(archetype), archetype.id.replaceAll('-', ' '), ...names.keys()];
+      const words = [
+        english.archetypeName(archetype),
+        german.archetypeName(archetype),
+        archetype.id.replaceAll('-', ' '),
+        ...names.keys(),
+      ];
       const text = [...words, ...[...names.keys()].map(longName)].join(' ');
       return { item: archetype, text, clubs: new Map([...held, ...own]) };
     }),

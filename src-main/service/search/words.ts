@@ -15,7 +15,7 @@ export function plain(text: string): string {
 /** One thing that is looked for: a word, or the trade's short name of a club, which must be just that. */
 export type Term = { word: string } | { club: string };
 
-// Longer words that stand for the shorter ones of the catalogue. Common practice, no source.
+// Longer words, and other languages', that stand for the shorter ones of the catalogue. Common practice, no source.
 const KINDS: Readonly<Record<string, string>> = {
   drivers: 'driver',
   dr: 'driver',
@@ -30,6 +30,12 @@ const KINDS: Readonly<Record<string, string>> = {
   set: 'irons',
   wedges: 'wedge',
   putters: 'putter',
+  holz: 'fairway',
+  holzer: 'fairway',
+  fairwayholz: 'fairway',
+  fairwayholzer: 'fairway',
+  eisensatz: 'irons',
+  satz: 'irons',
 };
 
 /** The most words that a search looks at: nobody types more, and each costs a look-up. */

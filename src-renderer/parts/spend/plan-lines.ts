@@ -14,7 +14,7 @@ export type PlanLine = {
   stage: string | null;
 };
 
-export function planLines({ plan, names }: Answer): PlanLine[] {
+export function planLines({ plan, names, stageNow }: Answer): PlanLine[] {
   return plan.plan.swaps.map(({ action, clubId, archetype, inPlaceOf, price, walkAway, why, stage }) => {
     const id = archetype === undefined ? (clubId ?? '') : `buy:${archetype}`;
     return {
@@ -25,7 +25,7 @@ export function planLines({ plan, names }: Answer): PlanLine[] {
       price: price ?? null,
       walkAway,
       why,
-      stage: stage === 'now' ? null : stage,
+      stage: stage === stageNow ? null : stage,
     };
   });
 }

@@ -6,8 +6,8 @@ import { CASES, type Case } from './cases.ts';
 const catalogue = loadCatalogue();
 const kindOf = new Map(catalogue.map((one) => [one.id, one.kind]));
 
-function answer({ bag }: Case) {
-  return answerBag(bag, catalogue, { today: '2026-11-26', withInstance: false }).plan;
+function answer({ bag }: Case, locale = 'en-GB') {
+  return answerBag(bag, catalogue, { today: '2026-11-26', withInstance: false, locale }).plan;
 }
 
 // Common practice, no source: see cases.ts.
@@ -38,9 +38,9 @@ describe.each(CASES)('$name', (one) => {
   });
 });
 
-describe('reading check over all cases', () => {
-  const answers = CASES.map(answer);
-  const texts = [
+const textsIn = (locale: string) => {
+  const answers = CASES.map((one) => answer(one, locale));
+  return [
     ...new Set(
       answers.flatMap((plan) => [
         ...plan.findings.map((finding) => finding.text),
@@ -50,6 +50,10 @@ describe('reading check over all cases', () => {
       ]),
     ),
   ];
+};
+
+describe('reading check over all cases', () => {
+  const texts = textsIn('en-GB');
   it('no sentence has more than 30 words', () => {
     const sentences = texts.flatMap((text) => text.split(/(?<=[.!?:])\s+/));
     expect(sentences.length).toBeGreaterThan(50);
@@ -58,5 +62,30 @@ describe('reading check over all cases', () => {
   it('none blames, promises, or says "loft down"', () => {
     const blame = /\b(bad|wrong swing|fault of yours|should have|must buy|guarantee|loft down|you fail)/i;
     expect(texts.filter((text) => blame.test(text))).toEqual([]);
+  });
+});
+
+describe('the same in German', () => {
+  const texts = textsIn('de-DE');
+  it('no sentence has more than 30 words', () => {
+    const sentences = texts.flatMap((text) => text.split(/(?<=[.!?:])\s+/));
+    expect(sentences.length).toBeGreaterThan(50);
+    expect(sentences.filter((sentence) => sentence.split(/\s+/).length > 30)).toEqual([]);
+  });
+  it('nothing English is left but what the bags call their clubs', () => {
+    expect(texts.filter((text) => /\b(the|and|of|is|are|with|between|about|carries)\b/i.test(text))).toEqual(
+      [],
+    );
+  });
+  it('decimals have a comma', () => {
+    expect(texts.filter((text) => /\d\.\d(?!\d\d)/.test(text.replace('4.1b', '')))).toEqual([]);
+  });
+  it('the answer is the same but for the words', () => {
+    const figures = (locale: string) =>
+      CASES.map((one) => {
+        const { plan, ladder, frontier } = answer(one, locale);
+        return [plan.status, plan.cash, plan.net, ladder, frontier];
+      });
+    expect(figures('de-DE')).toEqual(figures('en-GB'));
   });
 });

@@ -30,6 +30,7 @@ function archetypeName({ kind, loftDeg, forgiveness, spinTier, members }: Archet
 
 /** English. Sentences of at most 30 words, hedged where the figures are, without blame. */
 export const english: Words = {
+  language: 'en',
   clubName: ({ id, label, kind }) => label ?? (kind === 'driver' || kind === 'putter' ? KIND[kind] : id),
   archetypeName,
   memberName: (number, { loftDeg }) =>

@@ -10,6 +10,8 @@ import type { PairState } from '../bag-view/pair-state.ts';
  * of this type. Distances, speeds and money come as the reader's texts ("31 yd", "£120").
  */
 export type Words = {
+  /** BCP 47. */
+  language: string;
   clubName(club: Pick<Club, 'id' | 'label' | 'kind'>): string;
   archetypeName(archetype: Archetype): string;
   /** A member of a set: its number and the set's 7-iron loft. */

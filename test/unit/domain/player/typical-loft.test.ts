@@ -16,7 +16,16 @@ describe('shortName', () => {
     ['gap wedge', 'gw'],
     ['Sand Wedge', 'sw'],
     ['lob wedge', 'lw'],
+    ['Eisen 7', '7i'],
+    ['7er Eisen', '7i'],
+    ['7er-Eisen', '7i'],
+    ['Holz 5', '5w'],
+    ['3er Holz', '3w'],
+    ['Fairwayholz 5', '5w'],
+    ['4er Hybrid', '4h'],
+    ['Hybrid 4', '4h'],
     ['my favourite', null],
+    ['Lieblingseisen', null],
     ['driver', null],
   ])('%s → %s', (text, name) => {
     expect(shortName(text)).toBe(name);

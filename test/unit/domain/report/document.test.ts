@@ -122,7 +122,8 @@ describe('hand-over document', () => {
     const { advice, document, plan } = make(name);
     const bought = entries(document, 'buy');
     expect(bought).toHaveLength(
-      advice.swaps.filter(({ action, stage }) => action === 'buy' && stage === 'now').length,
+      advice.swaps.filter(({ action, stage }) => action === 'buy' && stage === advice.view.words.stageNow)
+        .length,
     );
     const last = bought.at(-1);
     if (last)
@@ -149,7 +150,8 @@ describe('hand-over document', () => {
     const leave = text(document, 'leave');
     for (const { id } of advice.view.bag.clubs) {
       const out = advice.swaps.some(
-        ({ action, clubId, stage }) => action !== 'buy' && clubId === id && stage === 'now',
+        ({ action, clubId, stage }) =>
+          action !== 'buy' && clubId === id && stage === advice.view.words.stageNow,
       );
       expect(out ? leave : keep).toContain(advice.view.name(id));
     }
@@ -246,11 +248,13 @@ describe('a second language', () => {
     expect(document.madeOn).toBe('Erstellt am 20. November 2026');
   });
   it('marks what advice said in another language', () => {
-    const whys = document.sections.flatMap(({ blocks }) =>
+    const mixed = make('usual', { locale: 'de-DE' }).document;
+    const whys = mixed.sections.flatMap(({ blocks }) =>
       blocks.flatMap((block) => (block.kind === 'entries' ? block.entries.map(({ why }) => why.lang) : [])),
     );
     expect(whys).toEqual(['en']);
     expect(strings(make('usual').document.sections)).not.toContain('en');
+    expect(strings(document.sections)).not.toContain('en');
   });
   it('has no text of a language left in the other', () => {
     const fixed = (words: unknown): string[] => strings(words).filter((text) => text.length > 12);

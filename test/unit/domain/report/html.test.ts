@@ -103,7 +103,9 @@ describe('print page', () => {
   });
 
   it('marks sentences in another language', () => {
-    expect(page('german')).toMatch(/<p class="why" lang="en">/);
+    const { document } = make('usual', { locale: 'de-DE' });
+    expect(html(document, { paper: 'a4' })).toMatch(/<p class="why" lang="en">/);
+    expect(page('german')).not.toMatch(/<p[^>]* lang=/);
     expect(page('usual')).not.toMatch(/<p[^>]* lang=/);
   });
 });

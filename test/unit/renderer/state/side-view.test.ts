@@ -16,7 +16,7 @@ const wayOf = (key: string): Way => {
   return way;
 };
 const column = (way: Way): Column => {
-  const { sides, names } = compareBags(bag, loadCatalogue(), bagsOf(way), '2026-11-26');
+  const { sides, names } = compareBags(bag, loadCatalogue(), bagsOf(way), { today: '2026-11-26' });
   const made = columnOf(way, sides, { ...answer.names, ...names }, answer);
   if (!made) throw new Error('a way has at least one stage');
   return made;

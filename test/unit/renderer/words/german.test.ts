@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { de } from '../../../../src-renderer/words/de/index.ts';
 import { en } from '../../../../src-renderer/words/en/index.ts';
-import { ENGLISH, leavesOf, longestSentence, type Samples } from './leaves.ts';
+import { ENGLISH, leavesOf, longestSentence, type Samples } from '../../words/leaves.ts';
 
 const STATES = ['wide', 'crowded', 'unsure-wide', 'unsure-crowded'];
 const KINDS = Object.keys(en.kinds);

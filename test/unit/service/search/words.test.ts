@@ -26,6 +26,9 @@ describe('the trade’s shorthand', () => {
     ['5woods', [c('5w')]],
     ['cheap lob wedge', [w('cheap'), c('lw')]],
     ['1w', [c('driver')]],
+    ['Eisen 7', [c('7i')]],
+    ['7er Eisen', [c('7i')]],
+    ['Hölzer', [w('fairway')]],
     ['hybrids', [w('hybrid')]],
     ['woods', [w('fairway')]],
     ['p', [w('p')]], // one letter is a beginning, not a pitching wedge

@@ -21,7 +21,7 @@ export const forgiveness: Rule = (view) => {
 };
 
 function findingOf(clubs: readonly Club[], view: BagView): Finding {
-  const { bag, least, name, words } = view;
+  const { bag, least, name, reader, words } = view;
   const first = clubs[0];
   const kind = first ? playingKind(first) : 'iron';
   const tier = first?.forgiveness ?? 1;
@@ -40,13 +40,13 @@ function findingOf(clubs: readonly Club[], view: BagView): Finding {
     text: waits
       ? words.forgivenessWaits({
           clubs: clubs.map((club) => name(club.id)).join(', '),
-          target: String(target),
+          target: target === undefined ? '' : reader.numberText(target),
         })
       : words.forgiveness({
           clubs: clubs.map((club) => name(club.id)).join(', '),
           tier: words.tierName(tier),
           least: words.tierName(needed),
-          handicap: String(handicap),
+          handicap: reader.numberText(handicap),
         }),
     evidence: [
       { figure: words.figures.tier, value: tier, source: words.figures.playerSource },

@@ -6,7 +6,7 @@ const RARE_USES = 0.3;
 const FULL_ROUND = 18;
 
 /** A club that this course hardly asks for: low priority, unless the player knows what it is for. */
-export const whyThisClub: Rule = ({ bag, ladder, need, name, words }) => {
+export const whyThisClub: Rule = ({ bag, ladder, need, name, reader, words }) => {
   if (need === null || need.fullShots === 0) return [];
   const round = FULL_ROUND / need.assumption.holes;
   const kept = new Set(bag.clubs.filter((club) => club.goTo === true).map((club) => club.id));
@@ -20,7 +20,7 @@ export const whyThisClub: Rule = ({ bag, ladder, need, name, words }) => {
       clubs: [clubId],
       severity: 1,
       verdict: 'keep',
-      text: words.whyThisClub({ club: name(clubId), need: uses.toFixed(1) }),
+      text: words.whyThisClub({ club: name(clubId), need: reader.numberText(uses, 1) }),
       evidence: [
         {
           figure: words.figures.need,

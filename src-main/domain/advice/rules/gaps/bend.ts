@@ -55,7 +55,7 @@ function staysRight({ pairs }: Pick<BagView, 'pairs'>, clubId: string, changeYd:
 
 /** A wide or crowded pair that a small bend of one wedge or forged iron would mend: often the cheapest mend of all. */
 export const bend: Rule = (view) => {
-  const { name, words } = view;
+  const { name, reader, words } = view;
   return view.pairs
     .filter((pair) => pair.state === 'wide' || pair.state === 'crowded')
     .map((pair) => mendingBend(view, pair))
@@ -67,7 +67,7 @@ export const bend: Rule = (view) => {
       verdict: 'ask',
       text: words.bend({
         club: name(clubId),
-        by: `${String(Math.abs(byDeg))}°`,
+        by: `${reader.numberText(Math.abs(byDeg))}°`,
         weaker: byDeg > 0,
         longer: name(pair.longer.clubId),
         shorter: name(pair.shorter.clubId),

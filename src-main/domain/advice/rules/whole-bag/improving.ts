@@ -12,7 +12,7 @@ export function isImproving({
 }
 
 /** A falling handicap: replacements for forgiveness alone wait until it is there; buying now is the other path. */
-export const improving: Rule = ({ bag, words }) => {
+export const improving: Rule = ({ bag, reader, words }) => {
   const { handicap, targetHandicap } = bag.player;
   if (targetHandicap === undefined || !isImproving(bag.player)) return [];
   return [
@@ -21,7 +21,7 @@ export const improving: Rule = ({ bag, words }) => {
       clubs: [],
       severity: 1,
       verdict: 'wait',
-      text: words.improving({ now: String(handicap), target: String(targetHandicap) }),
+      text: words.improving({ now: reader.numberText(handicap), target: reader.numberText(targetHandicap) }),
       evidence: [
         { figure: words.figures.handicap, value: handicap, source: words.figures.playerSource },
         { figure: words.figures.target, value: targetHandicap, source: words.figures.playerSource },

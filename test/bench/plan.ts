@@ -12,7 +12,7 @@ const TODAY = '2026-11-26';
 const MISSING = [[], ['gw'], ['4h', '8i']];
 
 /** A bag with prices for 150 archetypes, drawn anew for each seed. */
-function pricedBag(seed: number, archetypes: readonly { id: string; kind: string }[]): BagFile {
+export function pricedBag(seed: number, archetypes: readonly { id: string; kind: string }[]): BagFile {
   const random = mulberry32(seed);
   const drawn = archetypes
     .map((archetype) => ({ archetype, at: random() }))

@@ -11,7 +11,7 @@ import { inCondition, type Condition, type PriceAssumptions } from '../domain/pr
 import { extrasMinor } from '../domain/prices/cost.ts';
 import { buyId } from '../domain/solve/build/instance.ts';
 import { entryPrice, headlineAt, pricedCurve, walkAwayAt, type PricedCurve } from './seen-one-entry.ts';
-import { seenOneWords } from './seen-one-words.ts';
+import { seenOneWords } from './seen-one-words/index.ts';
 import type { BagTask } from './watch-list-bag.ts';
 
 export type SeenOneTask = BagTask & {

@@ -3,7 +3,8 @@ import { german } from '../../../../src-main/domain/advice/words/de.ts';
 import { english } from '../../../../src-main/domain/advice/words/en.ts';
 import { adviceWords } from '../../../../src-main/domain/advice/words/index.ts';
 import type { LongEndCause } from '../../../../src-main/domain/advice/rules/gaps/long-end-cause.ts';
-import { english as seenEnglish, seenOneWords } from '../../../../src-main/worker/seen-one-words.ts';
+import { english as seenEnglish } from '../../../../src-main/worker/seen-one-words/en.ts';
+import { seenOneWords } from '../../../../src-main/worker/seen-one-words/index.ts';
 import { ENGLISH, FIGURE, figures, leavesOf, longestSentence, type Samples } from '../../words/leaves.ts';
 
 const CAUSES: Record<LongEndCause, true> = {

@@ -1,21 +1,7 @@
-import type { SeenOne } from '../contract/calls/prices.ts';
-import { german } from './seen-one-words-de.ts';
-
-export type SeenOneFigures = {
-  archetype: string;
-  price: string;
-  walkAway: string;
-  /** What the reader calls the clubs it would replace; empty for none. */
-  clubs: string;
-};
+import type { SeenOneWords } from './words.ts';
 
 const inPlace = (clubs: string) =>
   clubs === '' ? 'beside the clubs that are there' : `in place of ${clubs}`;
-
-export type SeenOneWords = Readonly<Record<SeenOne['why'], (figures: SeenOneFigures) => string>>;
-
-/** In the language of the advice. */
-export const seenOneWords = (language: string): SeenOneWords => (language === 'de' ? german : english);
 
 /** At most 30 words each. */
 export const english: SeenOneWords = {

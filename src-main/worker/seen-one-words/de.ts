@@ -1,4 +1,4 @@
-import type { SeenOneWords } from './seen-one-words.ts';
+import type { SeenOneWords } from './words.ts';
 
 const inPlace = (clubs: string) =>
   clubs === '' ? 'zusätzlich zu den vorhandenen Schlägern' : `anstelle von ${clubs}`;

@@ -180,7 +180,8 @@ function copyTable(db: Db, table: string, file: string): void {
   }
 }
 
-function countRows(db: Db): Record<string, number> {
+/** The rows of each table of the user's that has any. */
+export function countRows(db: Db): Record<string, number> {
   const counts: Record<string, number> = {};
   for (const table of USER_TABLES) {
     if (columnsOf(db, table).length === 0) continue; // an older schema

@@ -37,6 +37,8 @@ export type ShotFields = {
   attackDeg?: number;
   dynamicLoftDeg?: number;
 };
+/** `leftOut`: by the user's decision; it does not count. */
+export type NewShot = ShotFields & { leftOut?: boolean };
 export type Shot = ShotFields & { id: number; importId: number; leftOut: boolean };
 
 const IMPORT_FIELDS: Columns<ShotImportFields> = {
@@ -83,12 +85,15 @@ const SHOT: Columns<Shot> = {
 export function addShotImport(
   db: Db,
   fields: ShotImportFields,
-  shots: readonly ShotFields[],
+  shots: readonly NewShot[],
   at: string,
 ): number {
   return db.transaction(() => {
     const id = insertRow(db, 'shot_import', { ...toRow(IMPORT_FIELDS, fields), imported_at: at });
-    for (const shot of shots) insertRow(db, 'shot', { ...toRow(SHOT_FIELDS, shot), import_id: id });
+    for (const { leftOut = false, ...shot } of shots) {
+      const row = { ...toRow(SHOT_FIELDS, shot), import_id: id, left_out: Number(leftOut) };
+      insertRow(db, 'shot', row);
+    }
     return id;
   })();
 }

@@ -10,6 +10,7 @@ export function deferredGate(opening: Promise<Gate>): Gate {
   return {
     call: async (request) => (await opening).call(request),
     upload: async (name, stream) => (await opening).upload(name, stream),
+    open: async (file) => (await opening).open(file),
     close: async () => (await opening).close(),
     subscribe(listener) {
       let stop: (() => void) | null = null;

@@ -9,8 +9,13 @@ export type Gate = {
   subscribe(listener: (event: HostEvent) => void): () => void;
   /** A file to import, as a stream. A stream that throws was cut short: nothing of it may be kept. */
   upload(name: string, stream: AsyncIterable<Uint8Array>): Promise<CallAnswer>;
+  /** A file that the user opened from outside of the window; windows are told, and ask for it by `files.opened`. */
+  open(file: OpenedFile): Promise<void>;
   close(): Promise<void>;
 };
+
+/** Its own name, and what it holds, or why the host cannot read it. */
+export type OpenedFile = { name: string } & ({ stream: AsyncIterable<Uint8Array> } | { refused: CallError });
 
 export type CallRequest = { call: string; args: unknown };
 
@@ -37,3 +42,6 @@ export type Bridge = {
 export const BRIDGE_NAME = 'loftledger';
 export const CALL_CHANNEL = 'loftledger:call';
 export const EVENT_CHANNEL = 'loftledger:event';
+
+/** The event by which windows learn that a file was opened from outside. */
+export const OPENED_EVENT = 'opened';

@@ -1,14 +1,14 @@
 import type { ArchetypePrice, Bag, Club, OwnedSet, PriceBand } from '../domain/bag/types.ts';
 import { DRIVER_SPEED_MPH, LOFT_DEG } from '../domain/flight/ladder/input.ts';
 import { bagFileSchema, type BagFile, type ClubFile } from './bag-file.ts';
+import { MOST_BYTES } from './incoming-kinds.ts';
 import { parseJson } from './json.ts';
 import { isCurrency, minorDigits, toMinor } from './money.ts';
 import type { Units } from './primitives.ts';
 import { jsonPath, RefusedInput, refusalsOf, shownValue, type Refusal } from './refusal.ts';
 import { toMph, toYards } from './units.ts';
 
-/** A usual bag file is about 5 kB; 2 MiB leaves room for anything honest. */
-export const MAX_BAG_BYTES = 2 * 1024 * 1024;
+export const MAX_BAG_BYTES = MOST_BYTES.bag;
 
 /** Ranges that a golfer's numbers stay inside, in yards and mph; beyond them it is a slip of the pen. */
 const CARRY_YD = [1, 450] as const;

@@ -2,6 +2,7 @@ import type { CallArgs, CallMode, CallName, CallResult } from '../contract/calls
 import type { Archetype } from '../contract/catalogue.ts';
 import type { Answerer } from './answerer.ts';
 import type { Jobs } from './jobs.ts';
+import type { Opened } from './files/opened.ts';
 import type { Uploads } from './files/uploads.ts';
 import type { Records } from './records.ts';
 import type { Search } from './search/index.ts';
@@ -16,6 +17,7 @@ export type Context = {
   readonly db: Db;
   records: Pick<Records, 'file' | 'replace'>;
   uploads: Uploads;
+  opened: Opened;
   catalogue(): readonly Archetype[];
   answerer: Answerer;
   jobs: Jobs;

@@ -1,10 +1,17 @@
-import type { CallAnswer, CallRequest, Gate, HostEvent } from '../contract/gate.ts';
+import {
+  OPENED_EVENT,
+  type CallAnswer,
+  type CallRequest,
+  type Gate,
+  type HostEvent,
+} from '../contract/gate.ts';
 import { createAnswerer } from './answerer.ts';
 import { readCatalogue } from './catalogue.ts';
 import { dispatcher } from './dispatch.ts';
 import type { Context } from './handler.ts';
 import { createJobs } from './jobs.ts';
 import { createSearch } from './search/index.ts';
+import { createOpened } from './files/opened.ts';
 import { createUploads } from './files/uploads.ts';
 import { openRecords } from './records.ts';
 import { takeUpload } from './upload.ts';
@@ -21,6 +28,8 @@ export type ServiceOptions = {
 export async function createService({ dataDir, version, workerFile }: ServiceOptions): Promise<Gate> {
   const records = openRecords(dataDir);
   const uploads = createUploads(dataDir);
+  const upload = (name: string, stream: AsyncIterable<Uint8Array>) => takeUpload(name, stream, uploads);
+  const opened = createOpened(upload);
   const answerer = createAnswerer(workerFile ?? new URL('../worker/solve-worker.ts', import.meta.url));
   const listeners = new Set<(event: HostEvent) => void>();
   const emit = (event: HostEvent) => {
@@ -32,6 +41,7 @@ export async function createService({ dataDir, version, workerFile }: ServiceOpt
     },
     records,
     uploads,
+    opened,
     answerer,
     jobs: createJobs(emit),
     search: createSearch(),
@@ -44,7 +54,11 @@ export async function createService({ dataDir, version, workerFile }: ServiceOpt
   const dispatch = dispatcher(context, emit);
   return {
     call: (request: CallRequest): Promise<CallAnswer> => dispatch(request),
-    upload: (name, stream) => takeUpload(name, stream, { dispatch, uploads }),
+    upload,
+    async open(file) {
+      await opened.add(file);
+      emit({ event: OPENED_EVENT, data: {} });
+    },
     subscribe(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);

@@ -13,7 +13,7 @@ let folder = '';
 beforeEach(() => {
   folder = mkdtempSync(path.join(tmpdir(), 'loftledger-hostile-'));
 });
-const { call, open, gate } = useService(() => folder);
+const { call, refused, open, gate } = useService(() => folder);
 afterEach(() => {
   rmSync(folder, { recursive: true, force: true });
 });
@@ -184,15 +184,45 @@ describe('an upload', () => {
     expect(sent).toBeLessThan(22 * 1024 * 1024);
     expect(readdirSync(path.join(folder, 'incoming'))).toEqual([]);
   });
-  it('of a table that is no text is refused when it is read', async () => {
+  const sent = (name: string, ...chunks: Uint8Array[]) => {
     async function* parts() {
-      yield new Uint8Array([0xff, 0xd8, 0xff, 0xe0]);
+      yield* chunks;
       await Promise.resolve();
     }
-    const answer = await gate().upload('prices.csv', parts());
+    return gate().upload(name, parts());
+  };
+  it('of a table that is no text from somewhere on is refused when it is read', async () => {
+    const text = new TextEncoder().encode(
+      `archetype,price,currency\n${'hybrid-22-t3,45,GBP\n'.repeat(5000)}`,
+    );
+    const answer = await sent('prices.csv', text, new Uint8Array([0xff, 0xd8, 0xff, 0xe0]));
     const { upload } = answer.ok ? (answer.value as { upload: string }) : { upload: '' };
     const { refusals } = await refusedUnchanged('files.importPrices', { source: { upload }, skipBad: true });
     expect(refusals[0]).toMatchObject({ path: 'file', remedy: 'Save it as CSV in UTF-8.' });
+  });
+  it.each([
+    ['a picture called a table', 'prices.csv', [0xff, 0xd8, 0xff, 0xe0]],
+    ['a program called a bag', 'bag.json', [0x7f, 0x45, 0x4c, 0x46, 0]],
+    ['nothing', 'prices.csv', []],
+    ['a picture', 'a.png', [0x89, 0x50, 0x4e, 0x47, 0]],
+  ])('of %s is refused at once, and nothing is kept', async (_, name, bytes) => {
+    const answer = await sent(name, new Uint8Array(bytes));
+    expect(answer).toMatchObject({ ok: false, error: { kind: 'refused', refusals: [{ path: name }] } });
+    expect(readdirSync(folder)).not.toContain('incoming');
+  });
+  it('of a bag of 3 MB, or records that are none, is refused; the records stay open', async () => {
+    const bag = new TextEncoder().encode(`{${' '.repeat(3 * 1024 * 1024)}}`);
+    expect(await sent('bag.json', bag)).toMatchObject({
+      ok: false,
+      error: { refusals: [{ value: 'more than 2 MB' }] },
+    });
+    const answer = await sent('all.loftledger', new Uint8Array(9000).fill(7));
+    const { upload } = answer.ok ? (answer.value as { upload: string }) : { upload: '' };
+    await open();
+    const before = dump();
+    expect(await refused('files.checkDatabase', { upload })).toMatchObject({ kind: 'conflict' });
+    expect(await refused('files.importDatabase', { upload })).toMatchObject({ kind: 'conflict' });
+    expect(dump()).toBe(before);
   });
 });
 
@@ -216,7 +246,7 @@ it('shots: a hostile table is refused as well', async () => {
   ]) {
     const args = {
       bagId: player?.bagId,
-      text,
+      source: { text },
       mapping,
       leaveOut: [],
       skipBad: false,

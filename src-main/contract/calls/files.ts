@@ -1,22 +1,9 @@
 import { z } from 'zod';
 import { currencySchema, unitsSchema } from '../primitives.ts';
+import { badRowSchema, callErrorSchema, fileSourceSchema, incomingSchema } from './incoming.ts';
 import { newNoteSchema } from './prices.ts';
 import { rowId } from './players.ts';
 import { read, undoable, write } from './spec.ts';
-
-/** A text as it is, or a file that was uploaded before, by the id that the upload answered. */
-export const fileSourceSchema = z.union([
-  z.strictObject({ text: z.string() }),
-  z.strictObject({ upload: z.uuid() }),
-]);
-export type FileSource = z.infer<typeof fileSourceSchema>;
-
-const badRowSchema = z.strictObject({
-  rowNumber: z.int(),
-  column: z.string(),
-  value: z.string(),
-  message: z.string(),
-});
 
 /** What a table would bring: rows that can be used, the first of those that cannot, headings that mean nothing here. */
 const previewFields = {
@@ -53,6 +40,11 @@ export const fileCalls = {
     z.strictObject({ source: fileSourceSchema }),
     z.strictObject({ playerId: rowId, bagId: rowId }),
   ),
+  /** Several at once, each a new player: all of them, or none where one cannot be used. */
+  'files.importBags': undoable(
+    z.strictObject({ sources: z.array(fileSourceSchema).min(1).max(500) }),
+    z.strictObject({ players: z.array(z.strictObject({ playerId: rowId, bagId: rowId })) }),
+  ),
   /** `same`: notes that are there already, which an import leaves as they are. */
   'files.previewPrices': read(
     z.strictObject(priceOptions),
@@ -84,8 +76,11 @@ export const fileCalls = {
     z.strictObject({ added: z.int(), known: z.int(), skipped: z.int() }),
   ),
   'files.exportRoster': read(z.strictObject({}), savedText),
-  /** Whether an uploaded `.loftledger` file can be taken in, and what it holds. */
-  'files.checkDatabase': read(z.strictObject({ upload: z.uuid() }), databaseReport),
+  /** Whether an uploaded `.loftledger` file can be taken in, what it holds, and what it would take the place of. */
+  'files.checkDatabase': read(
+    z.strictObject({ upload: z.uuid() }),
+    databaseReport.extend({ here: z.record(z.string(), z.int()) }),
+  ),
   /** Replaces all records by those of the file, after a backup. The window must read everything anew. */
   'files.importDatabase': write(
     z.strictObject({ upload: z.uuid() }),
@@ -94,6 +89,14 @@ export const fileCalls = {
   /** Writes a `.loftledger` file into the data folder's `exports`. */
   'files.exportDatabase': write(z.strictObject({}), z.strictObject({ file: z.string(), bytes: z.int() })),
   'files.dropUpload': read(z.strictObject({ upload: z.uuid() }), z.null()),
+  /**
+   * The files that were opened from outside of the window (a double click, a start with files) since the last time this
+   * was asked; whoever asks first has them.
+   */
+  'files.opened': read(
+    z.strictObject({}),
+    z.array(z.union([incomingSchema, z.strictObject({ name: z.string(), error: callErrorSchema })])),
+  ),
 };
 
 export const backupSchema = z.strictObject({

@@ -12,12 +12,14 @@ export type ShotFormat = {
   columns: ShotColumns;
   /** How the file writes decimals. */
   decimal: '.' | ',';
+  /** Number of the first of the rows in the file; 2 when left out, under a header that is row 1. */
+  firstRow?: number;
   /** The file's units → yards and mph. */
   toYards: (value: number) => number;
   toMph: (value: number) => number;
 };
 
-/** One good row. Distances in yards, speed in mph; `rowNumber` counts the header as row 1. */
+/** One good row. Distances in yards, speed in mph; `rowNumber` is the row of the file. */
 export type ShotRow = {
   rowNumber: number;
   clubLabel: string;
@@ -47,9 +49,10 @@ export function readShotRows(
 ): { shots: ShotRow[]; bad: BadRow[] } {
   const shots: ShotRow[] = [];
   const bad: BadRow[] = [];
+  const { firstRow = 2 } = format;
   rows.forEach((cells, i) => {
     if (cells.every((cell) => cell.trim() === '')) return;
-    const read = readRow(cells, i + 2, format);
+    const read = readRow(cells, i + firstRow, format);
     if ('message' in read) bad.push(read);
     else shots.push(read);
   });

@@ -1,10 +1,11 @@
 import Papa from 'papaparse';
+import { delimiterOf } from './delimiter.ts';
+import { MOST_BYTES } from '../../contract/incoming-kinds.ts';
 import { RefusedInput, shownValue, type Refusal } from '../../contract/refusal.ts';
 
-/** A usual file has some kB; so much holds a hundred thousand rows and is still read in a moment. */
-export const MAX_CSV_BYTES = 20 * 1024 * 1024;
+export const MAX_CSV_BYTES = MOST_BYTES.prices;
 export const MAX_CSV_ROWS = 100_000;
-const MAX_COLUMNS = 200;
+export const MAX_COLUMNS = 200;
 const MAX_CELL = 10_000;
 
 /** What a table must and may hold: each column with the headings that it goes by, in small letters. */
@@ -52,17 +53,11 @@ export function tooLarge(what: string, bytes: number): RefusedInput {
 export function readCsv<C extends string>(text: string, spec: CsvSpec<C>): CsvTable<C> {
   const { what, mostRows = MAX_CSV_ROWS } = spec;
   if (text.length > MAX_CSV_BYTES) throw tooLarge(what, text.length);
-  if (text.includes('\u0000'))
-    throw refusal(what, 'file', '(binary)', 'it holds zero bytes and is no text', 'Export it as CSV.');
-  if (!text.isWellFormed()) {
-    const at = text.search(/\p{Surrogate}/u);
-    const row = text.slice(0, at).split('\n').length;
-    const remedy = 'Save the file again as UTF-8.';
-    throw refusal(what, `line ${String(row)}`, '(half a letter)', 'it holds half a surrogate pair', remedy);
-  }
-  const parsed = Papa.parse<string[]>(text.replace(/^\ufeff/, ''), {
+  refuseNoText(text, what);
+  const plain = text.replace(/^\ufeff/, '');
+  const parsed = Papa.parse<string[]>(plain, {
     skipEmptyLines: false,
-    delimitersToGuess: [',', ';', '\t'],
+    delimiter: delimiterOf(plain),
     preview: mostRows + 2,
   });
   const fault = parsed.errors.find((error) => error.type === 'Quotes');
@@ -89,6 +84,28 @@ export function readCsv<C extends string>(text: string, spec: CsvSpec<C>): CsvTa
   return { rows, bad, unknown };
 }
 
+/** @throws RefusedInput for zero bytes and half letters, which no table of people holds. */
+export function refuseNoText(text: string, what: string): void {
+  if (text.includes('\u0000'))
+    throw refusal(what, 'file', '(binary)', 'it holds zero bytes and is no text', 'Export it as CSV.');
+  if (text.isWellFormed()) return;
+  const at = text.search(/\p{Surrogate}/u);
+  const row = text.slice(0, at).split('\n').length;
+  const remedy = 'Save the file again as UTF-8.';
+  throw refusal(what, `line ${String(row)}`, '(half a letter)', 'it holds half a surrogate pair', remedy);
+}
+
+const plainHeading = (heading: string) => heading.trim().toLowerCase().replace(/[_-]+/g, ' ');
+
+/** Whether a header has every column that such a table needs. */
+export function namesNeeded<C extends string>(
+  header: readonly string[],
+  { columns, needed }: Pick<CsvSpec<C>, 'columns' | 'needed'>,
+): boolean {
+  const headings = header.map(plainHeading);
+  return needed.every((name) => columns[name].some((alias) => headings.includes(alias)));
+}
+
 function columnsOf<C extends string>(
   header: readonly string[],
   { what, columns, needed }: CsvSpec<C>,
@@ -101,7 +118,7 @@ function columnsOf<C extends string>(
   const unknown: string[] = [];
   const names = Object.entries(columns) as [C, readonly string[]][];
   header.forEach((heading, at) => {
-    const plain = heading.trim().toLowerCase().replace(/[_-]+/g, ' ');
+    const plain = plainHeading(heading);
     const name = names.find(([, aliases]) => aliases.includes(plain))?.[0];
     if (name === undefined) {
       if (plain !== '') unknown.push(heading.trim());
@@ -189,6 +206,13 @@ export function badRows(bad: readonly BadRow[]): RefusedInput {
   return new RefusedInput(`${String(bad.length)} rows cannot be used:`, refusals);
 }
 
-function refusal(what: string, path: string, value: string, message: string, remedy: string): RefusedInput {
+/** Why a table cannot be read, as one refusal. */
+export function refusal(
+  what: string,
+  path: string,
+  value: string,
+  message: string,
+  remedy: string,
+): RefusedInput {
   return new RefusedInput(`This ${what} cannot be read:`, [{ path, value, message, remedy }]);
 }

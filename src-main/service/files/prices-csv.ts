@@ -9,7 +9,7 @@ import { badRows, cellNumber, cellText, readCsv, writeCsv, type BadRow, type Csv
 type Column =
   'archetype' | 'low' | 'likely' | 'high' | 'currency' | 'seen' | 'condition' | 'place' | 'remark';
 
-const SPEC: CsvSpec<Column> = {
+export const PRICES_SPEC: CsvSpec<Column> = {
   what: 'price list',
   columns: {
     archetype: ['archetype'],
@@ -40,7 +40,7 @@ export type PriceList = {
 
 /** A price list as notes for everybody; each row is taken whole or listed as bad. @throws RefusedInput as readCsv */
 export function readPriceList(text: string, options: PriceOptions, known: ReadonlySet<string>): PriceList {
-  const { rows, bad, unknown } = readCsv(text, SPEC);
+  const { rows, bad, unknown } = readCsv(text, PRICES_SPEC);
   const notes: PriceList['notes'] = [];
   for (const { rowNumber, cells } of rows) {
     const read = noteOfRow(cells, options, known);

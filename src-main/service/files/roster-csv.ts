@@ -25,7 +25,7 @@ type Column =
   | 'clubs'
   | 'looked';
 
-const SPEC: CsvSpec<Column> = {
+export const ROSTER_SPEC: CsvSpec<Column> = {
   what: 'roster',
   columns: {
     name: ['name', 'player'],
@@ -56,7 +56,7 @@ export type RosterList = {
 
 /** A roster as new players, each with the usual pre-ruled bag. @throws RefusedInput as readCsv */
 export function readRoster(text: string, options: RosterOptions): RosterList {
-  const { rows, bad, unknown } = readCsv(text, SPEC);
+  const { rows, bad, unknown } = readCsv(text, ROSTER_SPEC);
   const players: RosterList['players'] = [];
   for (const { rowNumber, cells } of rows) {
     const read = playerOfRow(cells, options);
@@ -85,7 +85,7 @@ function playerOfRow(
   { decimal, units }: RosterOptions,
 ): BagFile | Bad {
   const bad = (column: Column, message: string): Bad => ({
-    column: SPEC.columns[column][0] ?? column,
+    column: ROSTER_SPEC.columns[column][0] ?? column,
     value: cells[column] ?? '',
     message,
   });
@@ -164,7 +164,7 @@ export function importRoster(
 
 /** Everybody who is not archived. Pain and notes are health data and stay here. */
 export function exportRoster(db: Db): string {
-  const header = Object.values(SPEC.columns).map(([alias]) => alias ?? '');
+  const header = Object.values(ROSTER_SPEC.columns).map(([alias]) => alias ?? '');
   const rows = roster(db).map((line): (string | number)[] => {
     const player = readPlayer(db, line.id);
     const bag = line.bagId === undefined ? null : findBag(db, line.bagId);

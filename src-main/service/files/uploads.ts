@@ -4,11 +4,12 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { guarded, StorageError } from '../../../db/errors.ts';
 import { makePrivateFolder } from '../../../db/files.ts';
+import { MOST_BYTES } from '../../contract/incoming-kinds.ts';
 import { RefusedInput } from '../../contract/refusal.ts';
 
 export type Upload = { id: string; name: string; file: string; bytes: number };
 
-/** Files that the window has sent and not used yet, private and few: a fifth takes the place of the oldest. */
+/** Files that the window has sent and not used yet, private; beyond the room for them the oldest give way. */
 export type Uploads = {
   /** Keeps a stream as a file. @throws RefusedInput above `mostBytes`; what the stream throws: nothing is kept then. */
   take(name: string, stream: AsyncIterable<Uint8Array>, mostBytes: number): Promise<Upload>;
@@ -19,11 +20,12 @@ export type Uploads = {
   close(): void;
 };
 
-const MOST_KEPT = 4;
+/** A folder of bag files, or two databases of the largest size. */
+const ROOM = { files: 500, bytes: 2 * MOST_BYTES.database };
 const FOLDER = 'incoming';
 
 /** @param dataDir the data folder, or ':memory:' for a folder of its own that goes with the service. */
-export function createUploads(dataDir: string): Uploads {
+export function createUploads(dataDir: string, room = ROOM): Uploads {
   const inMemory = dataDir === ':memory:';
   let folder = inMemory ? null : path.join(dataDir, FOLDER);
   const kept = new Map<string, Upload>();
@@ -39,6 +41,14 @@ export function createUploads(dataDir: string): Uploads {
     if (upload === undefined || folder === null) return;
     for (const name of readdirSync(folder)) {
       if (name.startsWith(id)) rmSync(path.join(folder, name), { force: true });
+    }
+  };
+  const makeRoom = () => {
+    let bytes = [...kept.values()].reduce((sum, upload) => sum + upload.bytes, 0);
+    for (const old of [...kept.values()].slice(0, -1)) {
+      if (kept.size <= room.files && bytes <= room.bytes) return;
+      bytes -= old.bytes;
+      drop(old.id);
     }
   };
   const find = (id: string): Upload => {
@@ -72,7 +82,7 @@ export function createUploads(dataDir: string): Uploads {
       }
       const upload = { id, name, file, bytes };
       kept.set(id, upload);
-      for (const old of [...kept.keys()].slice(0, -MOST_KEPT)) drop(old);
+      makeRoom();
       return upload;
     },
     close() {

@@ -1,17 +1,19 @@
 import path from 'node:path';
-import type { FileSource } from '../../contract/calls/files.ts';
+import type { FileSource } from '../../contract/calls/incoming.ts';
 import type { Units } from '../../contract/primitives.ts';
 import { readBagFile } from '../../contract/read-bag.ts';
+import { RefusedInput } from '../../contract/refusal.ts';
 import { exportDatabase, exportFolderOf } from '../../../db/backup.ts';
 import { makePrivateFolder, stampOf } from '../../../db/files.ts';
-import { checkImport, importDatabase } from '../../../db/import.ts';
+import { checkImport, countRows, importDatabase } from '../../../db/import.ts';
 import { listPlayers } from '../../../db/repositories/players.ts';
 import { refuseUnknownArchetypes } from '../../worker/answer.ts';
 import { addPlayer } from '../add-player.ts';
 import { backupLine, backupOf, backupsOf, backUp, restore } from '../backups.ts';
-import { csvText, type BadRow } from '../files/csv.ts';
+import type { BadRow } from '../files/csv.ts';
 import { exportPriceList, importPriceList, newNotes, readPriceList } from '../files/prices-csv.ts';
 import { exportRoster, importRoster, knownPlayers, readRoster } from '../files/roster-csv.ts';
+import { bytesOf, tableTextOf } from '../files/source.ts';
 import type { Context, Handlers, Subject } from '../handler.ts';
 import { fileOf } from '../records.ts';
 import type { StepParts } from '../steps.ts';
@@ -32,6 +34,12 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
   'files.importBag': {
     step: ({ source }, context) => ({ player: bagOf(context, source).player.name }),
     run: (context, { source }) => addPlayer(context.db, bagOf(context, source), context.now()),
+  },
+  'files.importBags': {
+    step: ({ sources }) => ({ named: String(sources.length) }),
+    run: (context, { sources }) => ({
+      players: sources.map((source, i) => addPlayer(context.db, oneOf(context, source, i), context.now())),
+    }),
   },
   'files.previewPrices': (context, args) => {
     const list = pricesOf(context, args);
@@ -80,10 +88,10 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
     name: `loftledger-roster-${today()}.csv`,
     text: exportRoster(db),
   }),
-  'files.checkDatabase': ({ uploads }, { upload }) => {
+  'files.checkDatabase': ({ db, uploads }, { upload }) => {
     const { file } = uploads.find(upload);
     // Looked at beside the upload: in the private folder that a start empties.
-    return checkImport(file, undefined, `${file}-`);
+    return { ...checkImport(file, undefined, `${file}-`), here: countRows(db) };
   },
   'files.importDatabase': ({ records, uploads, now }, { upload }) => {
     const { file: source } = uploads.find(upload);
@@ -101,6 +109,7 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
     uploads.drop(upload);
     return null;
   },
+  'files.opened': ({ opened }) => opened.take(),
   'backups.list': ({ records }) => backupsOf(fileOf(records)).map(backupLine),
   'backups.make': ({ db, records, now }) => backupLine(backUp(db, fileOf(records), now())),
   'backups.restore': ({ records, now }, { sequence }) => {
@@ -114,18 +123,22 @@ function fileStep({ uploads }: Context, source: FileSource): StepParts {
   return 'upload' in source ? { named: uploads.find(source.upload).name } : {};
 }
 
-function bytesOf({ uploads }: Context, source: FileSource): Uint8Array {
-  return 'text' in source ? new TextEncoder().encode(source.text) : uploads.read(source.upload);
-}
-
 function bagOf(context: Context, source: FileSource) {
-  const file = readBagFile(bytesOf(context, source));
+  const file = readBagFile(bytesOf(context.uploads, source));
   refuseUnknownArchetypes(file, context.catalogue());
   return file;
 }
 
-function tableOf(context: Context, source: FileSource, what: string): string {
-  return 'text' in source ? source.text : csvText(bytesOf(context, source), what);
+/** One of several: what is wrong with it names which. */
+function oneOf(context: Context, source: FileSource, at: number) {
+  try {
+    return bagOf(context, source);
+  } catch (error) {
+    if (!(error instanceof RefusedInput)) throw error;
+    const name = 'text' in source ? `file ${String(at + 1)}` : context.uploads.find(source.upload).name;
+    const refusals = error.refusals.map((one) => ({ ...one, path: `${name}: ${one.path}` }));
+    throw new RefusedInput('One of these bag files cannot be used, so none was taken in:', refusals);
+  }
 }
 
 type PriceArgs = { source: FileSource; decimal?: '.' | ',' | undefined; currency?: string | undefined };
@@ -133,13 +146,13 @@ type PriceArgs = { source: FileSource; decimal?: '.' | ',' | undefined; currency
 function pricesOf(context: Context, { source, decimal = '.', currency }: PriceArgs) {
   const known = new Set(context.catalogue().map(({ id }) => id));
   const options = { decimal, ...(currency === undefined ? {} : { currency }) };
-  return readPriceList(tableOf(context, source, 'price list'), options, known);
+  return readPriceList(tableTextOf(context.uploads, source, 'price list'), options, known);
 }
 
 type RosterArgs = { source: FileSource; decimal?: '.' | ',' | undefined; units: Units };
 
 function rosterOf(context: Context, { source, decimal = '.', units }: RosterArgs) {
-  return readRoster(tableOf(context, source, 'roster'), { decimal, units });
+  return readRoster(tableTextOf(context.uploads, source, 'roster'), { decimal, units });
 }
 
 function preview(bad: readonly BadRow[], unknown: readonly string[]) {

@@ -1,39 +1,52 @@
 import { createHash } from 'node:crypto';
+import type { FileSource } from '../../contract/calls/incoming.ts';
 import { shotMappingSchema, type ShotMapping } from '../../contract/calls/shots.ts';
-import type { BagFile } from '../../contract/bag-file.ts';
 import { RefusedInput } from '../../contract/refusal.ts';
-import { fromYards, toMph, toYards } from '../../contract/units.ts';
-import { readShotRows, type BadRow, type ShotRow } from '../../domain/player/shot-rows.ts';
+import type { ShotRow } from '../../domain/player/shot-rows.ts';
 import { summariseShots } from '../../domain/player/shots.ts';
 import { getSetting, setSetting } from '../../../db/repositories/settings.ts';
-import { addShotImport, type ShotFields } from '../../../db/repositories/shots.ts';
-import { clubRowId, loadBag } from '../bag-store.ts';
+import { addShotImport, listShotImports, type NewShot } from '../../../db/repositories/shots.ts';
+import type { Db } from '../../../db/sqlite.ts';
+import { checkedEdit, clubOf as rowOf, loadBag } from '../bag-store.ts';
 import { recordDated } from '../club-carry.ts';
-import type { Handlers, Subject } from '../handler.ts';
+import { badRows } from '../files/csv.ts';
+import { tableTextOf } from '../files/source.ts';
+import type { Context, Handlers, Subject } from '../handler.ts';
+import { proposedMapping } from '../shots/proposed.ts';
+import { clubOf, readShots } from '../shots/read.ts';
+import { grouped, shotClubs, shotWords } from '../shots/summary.ts';
+import { headerSignature, SHOTS, shotTable, type ShotTable } from '../shots/table.ts';
 import { bagStep } from '../steps.ts';
-import { headerSignature, shotTable, type ShotTable } from '../shot-table.ts';
 
 const SAMPLE_ROWS = 8;
 const SHOWN_BAD = 200;
+/** A cell in the sample is only looked at. */
+const SHOWN_CELL = 200;
 
 export const shotHandlers: Handlers<Subject<'shots'>> = {
-  'shots.look': ({ db }, { text }) => {
-    const { header, rows } = shotTable(text);
-    const remembered = shotMappingSchema.safeParse(getSetting(db, mappingKey(header)));
+  'shots.look': (context, { source, headerRow }) => {
+    const table = tableOf(context, source, headerRow);
+    const sample = table.rows.slice(0, SAMPLE_ROWS);
+    const remembered = shotMappingSchema.safeParse(getSetting(context.db, mappingKey(table.header)));
     return {
-      header,
-      sample: rows.slice(0, SAMPLE_ROWS),
-      rows: rows.length,
+      headerRow: table.headerRow,
+      header: cut(table.header),
+      sample: sample.map(cut),
+      rows: table.rows.filter((row) => row.some((cell) => cell.trim() !== '')).length,
+      proposed: proposedMapping(cut(table.header), sample.map(cut)),
       remembered: remembered.success ? remembered.data : null,
     };
   },
-  'shots.preview': ({ db }, { bagId, text, mapping, leaveOut }) => {
-    const { file } = loadBag(db, bagId);
-    const { shots, bad } = readTable(shotTable(text), mapping);
+  'shots.preview': (context, { bagId, source, mapping, leaveOut, fileName }) => {
+    const { playerId, file } = loadBag(context.db, bagId);
+    const table = tableOf(context, source, mapping.headerRow);
+    const { shots, bad } = readShots(table, mapping);
     return {
-      clubs: clubsOf(shots, mapping, leaveOut, file),
+      words: shotWords(shots, mapping, file),
+      clubs: shotClubs(shots, mapping, { file, leaveOut: new Set(leaveOut) }),
       bad: bad.slice(0, SHOWN_BAD),
       badRows: bad.length,
+      before: before(context.db, playerId, { fileName, rowsRead: shots.length + bad.length, table }),
     };
   },
   'shots.import': {
@@ -41,15 +54,15 @@ export const shotHandlers: Handlers<Subject<'shots'>> = {
       ...bagStep(db, bagId),
       ...(fileName === undefined ? {} : { named: fileName }),
     }),
-    run: ({ db, now }, { bagId, text, mapping, leaveOut, skipBad, sessionOn, fileName }) => {
+    run: (context, { bagId, source, mapping, leaveOut, skipBad, sessionOn, fileName }) => {
+      const { db } = context;
       const { playerId } = loadBag(db, bagId);
-      const table = shotTable(text);
-      const { shots, bad } = readTable(table, mapping);
+      const table = tableOf(context, source, mapping.headerRow);
+      const { shots, bad } = readShots(table, mapping);
       if (bad.length > 0 && !skipBad) throw badRows(bad);
-      const at = now();
-      const rowIds = new Map(
-        [...new Set(Object.values(mapping.clubs))].map((clubId) => [clubId, clubRowId(db, bagId, clubId)]),
-      );
+      const at = context.now();
+      const rowIds = clubRows(db, bagId, mapping);
+      const out = new Set(leaveOut);
       const importId = addShotImport(
         db,
         {
@@ -62,108 +75,91 @@ export const shotHandlers: Handlers<Subject<'shots'>> = {
           rowsRead: shots.length + bad.length,
           rowsSkipped: bad.length,
         },
-        shots.map((shot): ShotFields => {
-          const rowId = rowIds.get(clubOf(shot, mapping) ?? '');
-          return { ...shot, ...(rowId === undefined ? {} : { clubId: rowId }) };
+        shots.map((shot): NewShot => {
+          const clubId = rowIds.get(clubOf(shot, mapping) ?? '');
+          const leftOut = out.has(shot.rowNumber);
+          return { ...shot, leftOut, ...(clubId === undefined ? {} : { clubId }) };
         }),
         at,
       );
-      const byClub = new Map<string, number[]>();
-      for (const shot of shots) {
-        const clubId = clubOf(shot, mapping);
-        if (clubId === null || leaveOut.includes(shot.rowNumber)) continue;
-        byClub.set(clubId, [...(byClub.get(clubId) ?? []), shot.carryYd]);
-      }
-      for (const [clubId, carries] of byClub) {
-        const summary = summariseShots(carries);
+      const counted = grouped(shots, (shot) => (out.has(shot.rowNumber) ? null : clubOf(shot, mapping)));
+      for (const [clubId, group] of counted) {
         const rowId = rowIds.get(clubId);
-        if (!summary || rowId === undefined) continue;
-        recordDated(
-          db,
-          rowId,
-          {
-            onDate: sessionOn,
-            source: 'measured',
-            carryYd: summary.meanYd,
-            ...(summary.shots > 1 ? { carrySdYd: summary.sdYd } : {}),
-            shots: summary.shots,
-            importId,
-          },
-          at,
-        );
+        if (rowId !== undefined) recordMean(db, rowId, { group, importId, sessionOn, at });
       }
+      refuseUnusable(db, bagId);
       setSetting(db, mappingKey(table.header), mapping);
-      return { shots: shots.length, skipped: bad.length, clubs: byClub.size };
+      return { shots: shots.length, skipped: bad.length, clubs: counted.size };
     },
   },
 };
+
+function tableOf({ uploads }: Context, source: FileSource, headerRow?: number): ShotTable {
+  return shotTable(tableTextOf(uploads, source, SHOTS), headerRow);
+}
+
+const cut = (cells: readonly string[]) => cells.map((cell) => cell.slice(0, SHOWN_CELL));
 
 function mappingKey(header: readonly string[]): string {
   return `shots.mapping.${createHash('sha256').update(headerSignature(header)).digest('hex')}`;
 }
 
-function readTable(table: ShotTable, mapping: ShotMapping): { shots: ShotRow[]; bad: BadRow[] } {
-  for (const [name, at] of Object.entries(mapping.columns)) {
-    if (at >= table.header.length) {
-      throw new RefusedInput('This mapping does not fit the file:', [
-        {
-          path: `mapping.columns.${name}`,
-          value: String(at),
-          message: `the file has ${String(table.header.length)} columns`,
-          remedy: 'Choose one of its columns.',
-        },
-      ]);
-    }
-  }
-  return readShotRows(table.rows, {
-    columns: mapping.columns,
-    decimal: mapping.decimal,
-    toYards: (value) => toYards(value, mapping.distance),
-    toMph: (value) => toMph(value, mapping.speed),
-  });
-}
-
-function clubOf(shot: ShotRow, { clubs }: ShotMapping): string | null {
-  return Object.hasOwn(clubs, shot.clubLabel) ? (clubs[shot.clubLabel] ?? null) : null;
-}
-
-function clubsOf(
-  shots: readonly ShotRow[],
-  mapping: ShotMapping,
-  leaveOut: readonly number[],
-  file: BagFile,
-) {
-  const groups = new Map<string, ShotRow[]>();
-  for (const shot of shots) groups.set(shot.clubLabel, [...(groups.get(shot.clubLabel) ?? []), shot]);
-  const shown = (yards: number) => Math.round(fromYards(yards, file.units.distance) * 10) / 10;
-  return [...groups].flatMap(([label, group]) => {
-    const kept = group.filter((shot) => !leaveOut.includes(shot.rowNumber));
-    const summary = summariseShots(kept.map((shot) => shot.carryYd));
-    const first = group[0];
-    if (!summary || !first) return [];
-    return [
-      {
-        label,
-        clubId: clubOf(first, mapping),
-        shots: summary.shots,
-        mean: shown(summary.meanYd),
-        sd: shown(summary.sdYd),
-        low: summary.shots < 2 ? null : shown(summary.lowYd),
-        high: summary.shots < 2 ? null : shown(summary.highYd),
-        outliers: summary.outliers.map((i) => kept[i]?.rowNumber ?? 0),
-      },
-    ];
-  });
-}
-
-function badRows(bad: readonly BadRow[]): RefusedInput {
-  return new RefusedInput(
-    `${String(bad.length)} rows cannot be used:`,
-    bad.slice(0, 10).map(({ rowNumber, column, value, message }) => ({
-      path: `row ${String(rowNumber)}, ${column}`,
-      value: JSON.stringify(value),
-      message,
-      remedy: 'Mend the file or the columns, or skip these rows.',
-    })),
+/** The day of a session that came from a file of this name, header and length. */
+function before(
+  db: Db,
+  playerId: number,
+  now: { fileName: string | undefined; rowsRead: number; table: ShotTable },
+): string | null {
+  if (now.fileName === undefined) return null;
+  const same = listShotImports(db, playerId).find(
+    ({ fileName, rowsRead, headerSignature: signature }) =>
+      fileName === now.fileName &&
+      rowsRead === now.rowsRead &&
+      signature === headerSignature(now.table.header),
   );
+  return same?.sessionOn ?? null;
+}
+
+/** @throws RefusedInput for the putter, StorageError 'missing' for a club that is not in the bag. */
+function clubRows(db: Db, bagId: number, mapping: ShotMapping): Map<string, number> {
+  const clubs = [...new Set(Object.values(mapping.clubs))].map((key) => rowOf(db, bagId, key, ['bag']));
+  const putter = clubs.find(({ kind }) => kind === 'putter');
+  if (putter !== undefined) {
+    throw new RefusedInput('This mapping does not fit the bag:', [
+      {
+        path: 'mapping.clubs',
+        value: putter.key,
+        message: 'the putter is on no ladder',
+        remedy: 'Leave its shots out.',
+      },
+    ]);
+  }
+  return new Map(clubs.map(({ key, id }) => [key, id]));
+}
+
+type Session = { group: readonly ShotRow[]; importId: number; sessionOn: string; at: string };
+
+function recordMean(db: Db, rowId: number, { group, importId, sessionOn, at }: Session): void {
+  const summary = summariseShots(group.map(({ carryYd }) => carryYd));
+  if (summary === null) return;
+  const { meanYd: carryYd, sdYd, shots } = summary;
+  const spread = shots > 1 ? { carrySdYd: sdYd } : {};
+  recordDated(db, rowId, { onDate: sessionOn, source: 'measured', carryYd, ...spread, shots, importId }, at);
+}
+
+/** What the means make of the bag passes its rules, or nothing comes in. @throws RefusedInput */
+function refuseUnusable(db: Db, bagId: number): void {
+  const { clubs } = loadBag(db, bagId).file;
+  try {
+    checkedEdit(db, bagId, (file) => file);
+  } catch (error) {
+    if (!(error instanceof RefusedInput)) throw error;
+    const remedy = 'Check the columns and units, or leave out the shots that do not belong.';
+    const refusals = error.refusals.map((refusal) => {
+      const [, at, field = ''] = /^\$\.clubs\[(\d+)\]\.(\w+)$/.exec(refusal.path) ?? [];
+      const club = clubs[Number(at)];
+      return { ...refusal, path: club ? `${club.label ?? club.id}, ${field}` : refusal.path, remedy };
+    });
+    throw new RefusedInput('These shots make a bag that cannot be used:', refusals);
+  }
 }

@@ -33,6 +33,7 @@ const DID: (typeof english)['steps']['did'] = {
   'archetypes.update': (club) => `Änderung im Katalog: ${club}`,
   'archetypes.remove': (club) => `aus dem Katalog gestrichen: ${club}`,
   'files.importBag': (player) => `Bag-Datei von ${player} eingelesen`,
+  'files.importBags': (count) => `${count} Bag-Dateien eingelesen`,
   'files.importPrices': (file) => (file === '' ? 'Preisliste eingelesen' : `Preisliste ${file} eingelesen`),
   'files.importRoster': (file) =>
     file === '' ? 'Spielerliste eingelesen' : `Spielerliste ${file} eingelesen`,

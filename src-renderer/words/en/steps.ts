@@ -40,6 +40,7 @@ const DID: Steps = {
   'archetypes.update': (club) => `change in the catalogue: ${club}`,
   'archetypes.remove': (club) => `struck out of the catalogue: ${club}`,
   'files.importBag': (player) => `bag file of ${player} imported`,
+  'files.importBags': (count) => `${count} bag files imported`,
   'files.importPrices': (file) => (file === '' ? 'price list imported' : `price list ${file} imported`),
   'files.importRoster': (file) => (file === '' ? 'roster imported' : `roster ${file} imported`),
   'shots.import': (file) => (file === '' ? 'shots imported' : `shots of ${file} imported`),

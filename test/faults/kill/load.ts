@@ -128,7 +128,7 @@ export const OPS: readonly Op[] = [
     const rows = Array.from({ length: 120 }, () => `a,${String(100 + below(load, 40))}`);
     return {
       bagId,
-      text: `club,carry\n${rows.join('\n')}\n`,
+      source: { text: `club,carry\n${rows.join('\n')}\n` },
       mapping: {
         columns: { club: 0, carry: 1 },
         decimal: '.',

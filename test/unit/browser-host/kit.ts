@@ -35,6 +35,7 @@ const PAINTING =
 export type FakeGate = Gate & {
   calls: CallRequest[];
   uploads: { name: string; bytes: number; failed: boolean }[];
+  opened: string[];
   emit(event: HostEvent): void;
   listeners(): number;
   closed: boolean;
@@ -47,6 +48,7 @@ export function fakeGate(): FakeGate {
   const gate: FakeGate = {
     calls: [],
     uploads: [],
+    opened: [],
     closed: false,
     onCall: null,
     emit: (event) => listeners.forEach((listener) => listener(event)),
@@ -65,6 +67,9 @@ export function fakeGate(): FakeGate {
       for await (const chunk of stream) record.bytes += chunk.length;
       record.failed = false;
       return { ok: true, value: record.bytes };
+    },
+    async open(file) {
+      gate.opened.push(file.name);
     },
     async close() {
       gate.closed = true;

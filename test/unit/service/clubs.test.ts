@@ -79,7 +79,7 @@ describe('a club’s history', () => {
     };
     await call('shots.import', {
       bagId,
-      text: 'Club,Carry\nseven,120\nseven,122\n',
+      source: { text: 'Club,Carry\nseven,120\nseven,122\n' },
       mapping,
       leaveOut: [],
       skipBad: false,

@@ -263,22 +263,26 @@ describe('the gate', () => {
     expect(events).toEqual([{ event: 'changed', data: { call: 'players.create', playerId, bagId } }]);
     stop();
   });
-  it('takes an uploaded bag, and nothing of one that is cut short', async () => {
+  it('keeps an uploaded bag until it is asked for, and nothing of one that is cut short', async () => {
     async function* parts(text: string, cut = false) {
       const bytes = new TextEncoder().encode(text);
       yield bytes.slice(0, 100);
       if (cut) throw new Error('cut');
       yield bytes.slice(100);
     }
-    expect(await gate.upload('my.json', parts(JSON.stringify(bagFile())))).toMatchObject({ ok: true });
+    const answer = await gate.upload('my.json', parts(JSON.stringify(bagFile())));
+    expect(answer).toMatchObject({ ok: true, value: { name: 'my.json', kind: 'bag' } });
     expect(await gate.upload('my.png', parts('x'))).toMatchObject({ ok: false });
-    await gate.upload('my.json', parts(JSON.stringify(bagFile()), true)).catch(() => null);
+    await expect(gate.upload('my.json', parts(JSON.stringify(bagFile()), true))).rejects.toThrow('cut');
+    expect(await call('players.roster', {})).toEqual([]);
+    const { upload } = answer.ok ? (answer.value as { upload: string }) : { upload: '' };
+    await call('files.importBag', { source: { upload } });
     expect(await call('players.roster', {})).toHaveLength(1);
   });
 });
 
 describe('shots', () => {
-  const text = 'Club,Carry,Spin\n7 iron,150,6400\n7 iron,154,6300\n7 iron,x,1\n8 iron,140,7000\n';
+  const source = { text: 'Club,Carry,Spin\n7 iron,150,6400\n7 iron,154,6300\n7 iron,x,1\n8 iron,140,7000\n' };
   const mapping = {
     columns: { club: 0, carry: 1, spin: 2 },
     decimal: '.' as const,
@@ -288,19 +292,20 @@ describe('shots', () => {
   };
   it('looks, previews, refuses bad rows without consent, imports with it, and remembers the mapping', async () => {
     const { bagId } = await call('players.importBag', { text: JSON.stringify(bagFile()) });
-    expect(await call('shots.look', { text })).toMatchObject({
+    expect(await call('shots.look', { source })).toMatchObject({
       header: ['Club', 'Carry', 'Spin'],
       remembered: null,
     });
-    const preview = await call('shots.preview', { bagId, text, mapping, leaveOut: [] });
-    expect(preview.clubs).toMatchObject([
-      { label: '7 iron', clubId: '7i', shots: 2, mean: 152 },
-      { label: '8 iron', clubId: null },
+    const preview = await call('shots.preview', { bagId, source, mapping, leaveOut: [] });
+    expect(preview.words).toEqual([
+      { label: '7 iron', shots: 2, clubId: '7i', proposed: '7i' },
+      { label: '8 iron', shots: 1, clubId: null, proposed: '8i' },
     ]);
+    expect(preview.clubs).toMatchObject([{ clubId: '7i', labels: ['7 iron'], shots: 2, mean: 152 }]);
     expect(preview.bad).toEqual([
       { rowNumber: 4, column: 'carry', value: 'x', message: 'carry is not a number' },
     ]);
-    const args = { bagId, text, mapping, leaveOut: [], sessionOn: '2026-11-20' };
+    const args = { bagId, source, mapping, leaveOut: [], sessionOn: '2026-11-20' };
     expect(await refused('shots.import', { ...args, skipBad: false })).toMatchObject({
       refusals: [{ path: 'row 4, carry' }],
     });
@@ -311,7 +316,7 @@ describe('shots', () => {
       clubs: 1,
     });
     expect((await call('bags.read', { bagId })).bag.clubs[5]).toMatchObject({ carry: 152, shots: 2 });
-    expect((await call('shots.look', { text })).remembered).toEqual(mapping);
+    expect((await call('shots.look', { source })).remembered).toEqual(mapping);
     await call('history.undo', {});
     expect((await call('bags.read', { bagId })).bag).toEqual(bagFile());
   });

@@ -170,9 +170,12 @@ function edits(random: () => number) {
       skipKnown: random() < 0.5,
     }),
     'files.importBag': () => ({ source: { text: JSON.stringify(bagFile()) } }),
+    'files.importBags': () => ({
+      sources: ['Ada', 'Bea'].map((name) => ({ text: JSON.stringify(bagFile({}, { name })) })),
+    }),
     'shots.import': () => ({
       bagId: bagId(),
-      text: 'c,y\na,150\na,152\nb,120\n',
+      source: { text: 'c,y\na,150\na,152\nb,120\n' },
       mapping,
       leaveOut: [],
       skipBad: false,

@@ -190,6 +190,20 @@ test('shots: one file whole or not at all; assigned by label; a deleted club lea
   expect(shotsOfImport(db, id)).toEqual([]);
 });
 
+test('a shot that was left out before it came in is kept as left out', () => {
+  const db = memoryDb();
+  const { player } = emptyBag(db);
+  const fields = {
+    playerId: player,
+    distanceUnit: 'yd',
+    speedUnit: 'mph',
+    rowsRead: 2,
+    rowsSkipped: 0,
+  } as const;
+  const id = addShotImport(db, fields, [{ rowNumber: 2, leftOut: true }, { rowNumber: 3 }], NOW);
+  expect(shotsOfImport(db, id).map(({ leftOut: isOut }) => isOut)).toEqual([true, false]);
+});
+
 test('a bag changes its fields and its state, one bag of now a player', () => {
   const db = memoryDb();
   const { player, bag } = emptyBag(db);

@@ -9,6 +9,7 @@ import {
   writeCsv,
   type CsvSpec,
 } from '../../../../src-main/service/files/csv.ts';
+import { delimiterOf } from '../../../../src-main/service/files/delimiter.ts';
 
 const SPEC: CsvSpec<'name' | 'age'> = {
   what: 'list',
@@ -27,10 +28,26 @@ function refusal(fn: () => unknown) {
   throw new Error('it was taken');
 }
 
+describe('what parts the cells', () => {
+  it.each([
+    ['a comma', 'a,b\n1,2', ','],
+    ['a semicolon beside decimal commas', 'club;carry\n7i;150,5\n8i;140,5\n', ';'],
+    ['a semicolon, the decimal commas in each cell', 'carry;total\n150,5;160,5\n140,5;150,5\n', ';'],
+    ['a tab beside both', 'a, b\tc; d\n1, 2\t3; 4\n', '\t'],
+    ['a comma under a title', 'Session; range\n\na,b,c\n1,2,3\n', ','],
+    ['a semicolon within quotes is none', '"a;b",c\n"1;2",3\n', ','],
+    ['nothing: a comma will do', 'a\n1\n', ','],
+  ])('%s', (_, text, delimiter) => {
+    expect(delimiterOf(text)).toBe(delimiter);
+  });
+});
+
 describe('reading', () => {
   it.each([
     ['commas', 'Name,Years\r\nAda,7\r\n'],
     ['semicolons', 'name;age\nAda;7'],
+    ['semicolons, and an empty line after the last', 'name;age\nAda;7\n'],
+    ['tabs, and an empty line after the last', 'name\tage\nAda\t7\n'],
     ['tabs, a byte order mark, odd headings', '\ufeffNAME\tyears\t\nAda\t7\t\n'],
     ['other columns between', 'x,name,y,years\n1,Ada,2,7\n'],
   ])('%s', (_, text) => {

@@ -17,6 +17,10 @@ afterEach(() => {
 const units = { distance: 'yd', speed: 'mph', currency: 'GBP' } as const;
 const text = (source: string) => ({ source: { text: source } });
 
+/** What lies in the folder for uploads. */
+const incoming = () =>
+  existsSync(path.join(folder, 'incoming')) ? readdirSync(path.join(folder, 'incoming')) : [];
+
 async function upload(name: string, bytes: Uint8Array | string): Promise<string> {
   async function* parts() {
     const all = typeof bytes === 'string' ? new TextEncoder().encode(bytes) : bytes;
@@ -184,6 +188,62 @@ describe('a bag file', () => {
   });
 });
 
+describe('several bag files', () => {
+  const sources = (...names: string[]) =>
+    names.map((name) => ({ text: JSON.stringify(bagFile({}, { name })) }));
+
+  it('come in as one step, which undo takes back', async () => {
+    const { players } = await call('files.importBags', { sources: sources('Ada', 'Bea', 'Cara') });
+    const roster = await call('players.roster', {});
+    expect(roster.map(({ name }) => name)).toEqual(['Ada', 'Bea', 'Cara']);
+    expect(players.map(({ bagId }) => bagId)).toEqual(roster.map(({ bagId }) => bagId));
+    await call('history.undo', {});
+    expect(await call('players.roster', {})).toEqual([]);
+  });
+  it('come in all or not at all, and the one to blame is named', async () => {
+    const id = await upload('cara.json', JSON.stringify(bagFile({}, { name: 'Cara', handicap: 99 })));
+    const error = await refused('files.importBags', { sources: [...sources('Ada'), { upload: id }] });
+    expect(error.refusals?.[0]).toMatchObject({ path: 'cara.json: $.player.handicap', value: '99' });
+    expect(await call('players.roster', {})).toEqual([]);
+  });
+});
+
+describe('files that were opened from outside of the window', () => {
+  const stream = async function* (text: string) {
+    yield new TextEncoder().encode(text);
+    await Promise.resolve();
+  };
+  it('wait, in their order, for the window to ask; it is told', async () => {
+    const events: string[] = [];
+    gate().subscribe(({ event }) => events.push(event));
+    const first = gate().open({ name: 'a.json', stream: stream(JSON.stringify(bagFile())) });
+    const refusal = { kind: 'refused' as const, message: 'It is a folder.' };
+    const second = gate().open({ name: 'b', refused: refusal });
+    await gate().open({ name: 'c.png', stream: stream('x') });
+    await Promise.all([first, second]);
+    expect(events).toEqual(['opened', 'opened', 'opened']);
+    const waiting = await call('files.opened', {});
+    expect(waiting).toMatchObject([
+      { name: 'a.json', kind: 'bag' },
+      { name: 'b', error: refusal },
+      { name: 'c.png', error: { kind: 'refused' } },
+    ]);
+    expect(await call('files.opened', {})).toEqual([]);
+    // A preview first: nothing has come in.
+    expect(await call('players.roster', {})).toEqual([]);
+  });
+  it('that break off while they are read are told of, and leave nothing', async () => {
+    async function* broken() {
+      yield new TextEncoder().encode('name,handicap\n'.repeat(10_000));
+      await Promise.resolve();
+      throw new Error('EIO');
+    }
+    await gate().open({ name: 'a.csv', stream: broken() });
+    expect(await call('files.opened', {})).toMatchObject([{ error: { kind: 'refused' } }]);
+    expect(incoming()).toEqual([]);
+  });
+});
+
 describe('uploads', () => {
   it('of tables are kept, private, until they are read, and go with the service', async () => {
     const id = await upload('prices.csv', 'archetype,price,currency\nhybrid-22-t3,45,GBP\n');
@@ -199,24 +259,15 @@ describe('uploads', () => {
       kind: 'refused',
     });
   });
-  it('beyond four, the oldest goes', async () => {
-    const ids: string[] = [];
-    for (let i = 0; i < 5; i++) ids.push(await upload(`${String(i)}.csv`, 'archetype,price\n'));
-    expect(readdirSync(path.join(folder, 'incoming'))).toHaveLength(4);
-    const first = ids[0] ?? '';
-    expect(await refused('files.previewPrices', { source: { upload: first } })).toMatchObject({
-      kind: 'not-found',
-    });
-  });
   it('of other files are refused, and a cut one leaves nothing', async () => {
     async function* cut() {
-      yield new Uint8Array(10);
+      yield new TextEncoder().encode('name,handicap\n'.repeat(10_000));
       await Promise.resolve();
       throw new Error('cut');
     }
-    expect(await gate().upload('x.png', cut())).toMatchObject({ ok: false });
+    await expect(upload('x.png', new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0]))).rejects.toThrow(/\.json/);
     await expect(gate().upload('x.csv', cut())).rejects.toThrow('cut');
-    expect(readdirSync(path.join(folder, 'incoming'))).toEqual([]);
+    expect(incoming()).toEqual([]);
   });
 });
 
@@ -228,7 +279,10 @@ describe('the whole database', () => {
     expect(statSync(file).size).toBe(bytes);
     await open(bagFile({}, { name: 'Bea' }));
     const id = await upload('ada.loftledger', readFileSync(file));
-    expect((await call('files.checkDatabase', { upload: id })).rows).toMatchObject({ player: 1, club: 12 });
+    expect(await call('files.checkDatabase', { upload: id })).toMatchObject({
+      rows: { player: 1, club: 12 },
+      here: { player: 2, club: 24 },
+    });
     expect(await call('players.roster', {})).toHaveLength(2);
     expect(await call('files.importDatabase', { upload: id })).toMatchObject({ restart: true });
     expect((await call('players.roster', {})).map((line) => line.name)).toEqual(['Ada']);

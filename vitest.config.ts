@@ -1,6 +1,9 @@
+import { resolve } from 'node:path';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
+  plugins: [svelte({ configFile: resolve('svelte.config.js') })],
   test: {
     include: ['test/{unit,reference,faults,e2e}/**/*.test.ts'],
     environment: 'node',

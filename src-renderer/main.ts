@@ -3,6 +3,7 @@ import './styles/tokens.css';
 import './styles/base.css';
 import './styles/ledger.css';
 import './styles/menu.css';
+import './styles/charts.css';
 import { mount } from 'svelte';
 import App from './app.svelte';
 import { pickClient, tellPainted } from './state/client.ts';

@@ -55,7 +55,7 @@ export function answerForWindow(
             ),
             intervals: intervalsOf(view.need, view.ladder[0]?.carryYd ?? 0, file.units.distance),
           },
-    costSpread: advice.status === 'stopped' ? null : costSpreadOf(advice),
+    costSpread: costSpreadOf(advice),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Answer } from '../contract/calls/answers.ts';
 import { fromYards, toYards, type DistanceUnit } from '../contract/units.ts';
 import type { Advice } from '../domain/advice/advise.ts';
-import { costSpread, ENOUGH_CHANCE } from '../domain/advice/unknowns/chance.ts';
+import { ENOUGH_CHANCE } from '../domain/advice/unknowns/chance.ts';
 import { needIntervals } from '../domain/player/need/intervals.ts';
 import type { Need } from '../domain/player/need/need.ts';
 import { SHORT_GAME_YD } from '../domain/player/need/round.ts';
@@ -32,8 +32,7 @@ export function intervalsOf(
 }
 
 /** What the plan's "now" stage may cost. */
-export function costSpreadOf({ view, built, items }: Advice): Answer['costSpread'] {
-  const spread = costSpread(view, built, items);
+export function costSpreadOf({ view, costSpread: spread }: Advice): Answer['costSpread'] {
   if (spread === null) return null;
   const { money } = view.reader;
   return {

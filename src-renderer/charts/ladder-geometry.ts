@@ -1,4 +1,5 @@
 import { scaleLinear } from 'd3-scale';
+import { LETTER_PX } from './frame/text-fit.ts';
 import type { LadderRow, LadderStep, PairState } from '../state/ladder-view.ts';
 
 /** Height of a club's line, which holds two lines of text. */
@@ -9,8 +10,6 @@ const SIDE_PX = 18;
 /** Between the end of a step and its words; a crowded pair's arrowheads reach over the ends. */
 const WORDS_PX = 8;
 const CROWDED_WORDS_PX = 16;
-/** About the width of a letter of the chart's 12 px text; on the wide side, since fonts differ. */
-const LETTER_PX = 7.6;
 
 export type Words = { text: string; x: number; anchor: 'start' | 'end' };
 

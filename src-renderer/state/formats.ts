@@ -9,6 +9,7 @@ export type Formats = ReturnType<typeof createFormats>;
 export function createFormats(locale: string, language: string) {
   const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
   const upToTwo = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
+  const oneDigit = new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
   const list = new Intl.ListFormat(language, { type: 'conjunction' });
   const share = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
   const moment = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' });
@@ -17,6 +18,8 @@ export function createFormats(locale: string, language: string) {
     locale,
     whole: (value: number) => printed(whole.format(value)),
     number: (value: number) => printed(upToTwo.format(value)),
+    /** One digit after the mark: shots a round. */
+    tenths: (value: number) => printed(oneDigit.format(value)),
     share: (part: number) => share.format(part),
     /** Whole distances: carries are not known better. */
     distance: (value: number, units: Units) => `${whole.format(value)}\u00a0${units.distance}`,

@@ -6,6 +6,7 @@ import { BagState } from './bag.svelte.ts';
 import { CatalogueState } from './catalogue.svelte.ts';
 import type { Client } from './client.ts';
 import { Drawer } from './drawer.svelte.ts';
+import { FlightsState } from './flights.svelte.ts';
 import { createFormats, type Formats } from './formats.ts';
 import { History } from './history.svelte.ts';
 import { Imports } from './imports.svelte.ts';
@@ -34,6 +35,7 @@ export class Program {
   readonly roster: RosterState;
   readonly bag: BagState;
   readonly answer: AnswerState;
+  readonly flights: FlightsState;
   readonly side: SideState;
   readonly catalogue: CatalogueState;
   readonly priceBook: PriceBookState;
@@ -58,6 +60,7 @@ export class Program {
     this.roster = new RosterState(this.records, this.route, formats);
     this.bag = new BagState(this.records, this.route);
     this.answer = new AnswerState(this.records, this.route, formats);
+    this.flights = new FlightsState(this.records, this.route, formats);
     this.side = new SideState(this.records, this.route, this.answer, formats);
     this.priceBook = new PriceBookState(this.records, this.route, formats);
     this.watch = new WatchState(this.records, this.route, formats);

@@ -7,7 +7,7 @@ import { solveLimited } from '../solve/limited.ts';
 import type { Instance, Point, Solution } from '../solve/instance.ts';
 import { evaluate } from '../solve/model/penalty.ts';
 import { cautionsOf } from './cautions.ts';
-import { chanceInBudget } from './unknowns/chance.ts';
+import { planCost, type CostSpread } from './unknowns/chance.ts';
 import { changesOf, laterChanges, type Changes } from './plan/changes.ts';
 import { explain, type Explanation } from './plan/explain.ts';
 import { Effort, type Watcher } from './effort.ts';
@@ -49,6 +49,8 @@ export type Advice = {
   remainingMinor: number | null;
   /** Null without a budget. */
   chanceInBudget: number | null;
+  /** What the "now" stage may cost; null where no price of a club has any part in it. */
+  costSpread: CostSpread | null;
   /** Reasons found by solving again; empty while the plan holds back. */
   explanation: Explanation;
   /** A: the plan; B: half the budget now, the rest later. Empty while the plan holds back. */
@@ -107,6 +109,7 @@ export function advise({ bag, catalogue, reader, words, today, watcher }: Advise
   effort.step(STEPS.reasons);
   const others = stopped || headline === null ? [] : alternativesOf(instance, headline, solved, effort);
   effort.step(STEPS.alternatives);
+  const cost = stopped ? { chanceInBudget: null, spread: null } : planCost(view, built, items);
   return {
     view,
     built,
@@ -117,7 +120,8 @@ export function advise({ bag, catalogue, reader, words, today, watcher }: Advise
     items,
     afterLadder: changes.after,
     ...moneyOf(built, items),
-    chanceInBudget: stopped ? null : chanceInBudget(view, built, items),
+    chanceInBudget: cost.chanceInBudget,
+    costSpread: cost.spread,
     explanation,
     paths,
     alternatives: others,

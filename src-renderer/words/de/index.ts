@@ -1,5 +1,6 @@
 import type { Words } from '../en/index.ts';
 import { bag } from './bag.ts';
+import { charts } from './charts.ts';
 import { ladder } from './ladder.ts';
 import { players } from './players.ts';
 import { prices } from './prices.ts';
@@ -23,4 +24,5 @@ export const de: Words = {
   ...spend,
   ...side,
   ...steps,
+  ...charts,
 };

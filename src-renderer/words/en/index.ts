@@ -1,4 +1,5 @@
 import { bag } from './bag.ts';
+import { charts } from './charts.ts';
 import { ladder } from './ladder.ts';
 import { players } from './players.ts';
 import { prices } from './prices.ts';
@@ -19,6 +20,7 @@ export const en = {
   ...spend,
   ...side,
   ...steps,
+  ...charts,
 };
 
 /** What a translation has to bring: the same keys, its own sentences. */

@@ -1,7 +1,7 @@
 import type { Rung } from '../../player/ladder.ts';
 import type { Built } from '../../solve/build/instance.ts';
 import { evaluate } from '../../solve/model/penalty.ts';
-import { chanceInBudget } from '../unknowns/chance.ts';
+import { planCost } from '../unknowns/chance.ts';
 import { changesOf } from './changes.ts';
 import { swapsOf, type Swap } from './swaps.ts';
 import { pairsOf, type BagView, type Pair } from '../bag-view/view.ts';
@@ -29,7 +29,7 @@ export function sideOf(view: BagView, built: Built, items: readonly string[]): S
     cashMinor: evaluate({ ...instance, basis: 'cash' }, items).cost,
     netMinor: evaluate({ ...instance, basis: 'net' }, items).cost,
     penalty: evaluate(instance, items).penalty,
-    chanceInBudget: chanceInBudget(view, built, items),
+    chanceInBudget: planCost(view, built, items).chanceInBudget,
     after: changes.after,
     stillWrong: pairsOf(changes.after, view.limits).filter((pair) => pair.state !== 'fine'),
   };

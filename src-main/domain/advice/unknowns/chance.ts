@@ -1,4 +1,4 @@
-import { amountAtChance, chanceAtMost, spreadOf, type Part } from '../../prices/chance.ts';
+import { amountAtChance, spreadOf, type Part, type Spread } from '../../prices/chance.ts';
 import { evaluate } from '../../solve/model/penalty.ts';
 import type { Built } from '../../solve/build/instance.ts';
 import type { BagView } from '../bag-view/view.ts';
@@ -20,20 +20,24 @@ export type CostSpread = {
   points: { minor: number; atMost: number }[];
 };
 
+/** `chanceInBudget` is null without a budget; `spread` where no price of a club has any part in the cost. */
+export type PlanCost = { chanceInBudget: number | null; spread: CostSpread | null };
+
 /**
- * Chance that a plan fits the budget when each price is a band (PERT, λ 4, independent, one draw a set) and not its
- * likely value. Fees on sales are taken as a share. Null without a budget.
+ * What a plan may cost, and the chance that it fits the budget, when each price is a band (PERT, λ 4, independent, one
+ * draw a set) and not its likely value. Fees on sales are taken as a share.
  */
-export function chanceInBudget(view: BagView, built: Built, items: readonly string[]): number | null {
+export function planCost(view: BagView, built: Built, items: readonly string[]): PlanCost {
+  const parts = costParts(view, built, items);
+  const spread = spreadOf(parts);
   const { budget } = built.instance;
-  return budget === null ? null : rounded(chanceAtMost(costParts(view, built, items), budget));
+  return {
+    chanceInBudget: budget === null ? null : rounded(spread.atMost(budget)),
+    spread: parts.some((part) => part.kind === 'band') ? curveOf(spread) : null,
+  };
 }
 
-/** How a plan's cost is spread, reckoned the same way; null where no price of a club has any part in it. */
-export function costSpread(view: BagView, built: Built, items: readonly string[]): CostSpread | null {
-  const parts = costParts(view, built, items);
-  if (!parts.some((part) => part.kind === 'band')) return null;
-  const spread = spreadOf(parts);
+function curveOf(spread: Spread): CostSpread {
   const [lowMinor, highMinor] = [Math.round(spread.lowMinor), Math.round(spread.highMinor)];
   const spaces = highMinor > lowMinor ? CURVE_SPACES : 0;
   const minors = Array.from({ length: spaces + 1 }, (_, i) =>

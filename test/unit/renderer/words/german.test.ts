@@ -43,6 +43,39 @@ const SAMPLES: Samples = {
     [1, ''],
     [2, '7'],
   ],
+  'charts.band.chartName': [
+    ['7', '8', '9', '10', 1],
+    ['7', '8', '9', '10', 2],
+  ],
+  'charts.band.readNote': [true, false].map((isSeen) => [
+    { number: '7', day: '8', isSeen, low: '9', likely: '10', high: '11', said: '12' },
+  ]),
+  'charts.need.chartName': [
+    ['7', 1],
+    ['7', 2],
+  ],
+  'charts.need.reading': [
+    [{ range: '7', shots: '8', tee: null, clubs: null }],
+    [{ range: '7', shots: '8', tee: '9', clubs: '10' }],
+  ],
+  'charts.flight.units': [
+    ['7', 1],
+    ['7', 2],
+  ],
+  'charts.flight.reading': [
+    [
+      {
+        club: '7',
+        carry: '8',
+        range: '9',
+        apex: '10',
+        apexRange: '11',
+        land: '12',
+        landRange: '13',
+        from: '14',
+      },
+    ],
+  ],
   'side.stages': [[['7', '8']]],
 };
 

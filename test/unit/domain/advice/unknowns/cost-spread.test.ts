@@ -2,11 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../../../db/catalogue/index.ts';
 import { readerFor } from '../../../../../src-main/contract/reader.ts';
 import type { BagFile } from '../../../../../src-main/contract/bag-file.ts';
-import {
-  chanceInBudget,
-  costSpread,
-  ENOUGH_CHANCE,
-} from '../../../../../src-main/domain/advice/unknowns/chance.ts';
+import { ENOUGH_CHANCE, planCost } from '../../../../../src-main/domain/advice/unknowns/chance.ts';
 import { prepare } from '../../../../../src-main/domain/advice/question/prepare.ts';
 import { english } from '../../../../../src-main/domain/advice/words/en.ts';
 import { bagFile, domainBag, withClub } from '../../../../support/bags.ts';
@@ -24,7 +20,8 @@ function spreadOf(file: BagFile, without: string[], ...bought: string[]) {
   });
   const owned = built.instance.items.filter(({ origin }) => origin === 'owned').map(({ id }) => id);
   const items = [...owned.filter((id) => !without.includes(id)), ...bought];
-  return { spread: costSpread(view, built, items), chance: chanceInBudget(view, built, items) };
+  const { spread, chanceInBudget: chance } = planCost(view, built, items);
+  return { spread, chance };
 }
 
 describe('what a plan may cost', () => {

@@ -11,6 +11,7 @@ export function deferredGate(opening: Promise<Gate>): Gate {
     call: async (request) => (await opening).call(request),
     upload: async (name, stream) => (await opening).upload(name, stream),
     open: async (file) => (await opening).open(file),
+    page: async (id) => (await opening).page(id),
     close: async () => (await opening).close(),
     subscribe(listener) {
       let stop: (() => void) | null = null;

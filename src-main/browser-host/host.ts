@@ -1,6 +1,8 @@
 import type { Gate } from '../contract/gate.ts';
 import { inTime } from '../host/in-time.ts';
 import { plainText } from '../host/plain-text.ts';
+import { openChromiumPrinter } from '../host/print/chromium-printer.ts';
+import type { OpenPrinter } from '../service/handover/printer.ts';
 import { createClosers, type Closers } from '../host/closers.ts';
 import { chooseDataFolder } from '../host/data-folder.ts';
 import { secondStart } from '../host/second-start.ts';
@@ -22,7 +24,7 @@ export type HostParts = {
   version: string;
   /** Chromium's binary, or null where there is none. */
   chromium: string | null;
-  createGate: (options: { dataDir: string; version: string }) => Promise<Gate>;
+  createGate: (options: { dataDir: string; version: string; openPrinter: OpenPrinter }) => Promise<Gate>;
   tryLock: (dataDir: string) => { release: () => void } | null;
   /** Standard output: only the answer of --check, --no-window and --help. */
   print: (line: string) => void;
@@ -78,7 +80,10 @@ async function run(parts: HostParts, options: StartOptions, closers: Closers): P
   }
 
   // Not awaited yet: the window comes up while the database opens.
-  const opening = parts.createGate({ dataDir, version: parts.version });
+  const opening = parts.createGate({
+    ...{ dataDir, version: parts.version },
+    openPrinter: () => openChromiumPrinter({ chromium: parts.chromium }),
+  });
   closers.add('the service', async () => (await opening.catch(() => null))?.close());
   const painted = Promise.withResolvers<undefined>();
   const opened = Promise.withResolvers<undefined>();

@@ -1,5 +1,5 @@
 /** What the host answers besides the files of the window. */
-export type RouteName = 'call' | 'events' | 'upload' | 'open' | 'painted' | 'file';
+export type RouteName = 'call' | 'events' | 'upload' | 'open' | 'painted' | 'page' | 'file';
 
 export type Route = {
   name: RouteName;
@@ -17,6 +17,7 @@ const ROUTES: ReadonlyMap<string, Route> = new Map([
   ['/call', { name: 'call', methods: ['POST'], bodyType: 'application/json' }],
   ['/upload', { name: 'upload', methods: ['POST'], bodyType: 'application/octet-stream' }],
   ['/painted', { name: 'painted', methods: ['POST'], bodyType: null }],
+  ['/page', { name: 'page', methods: ['GET'], bodyType: null }],
   ['/events', { name: 'events', methods: ['GET'], bodyType: null }],
   ['/open', { name: 'open', methods: ['GET'], bodyType: null }],
 ]);

@@ -10,6 +10,7 @@ import { firstRefusal, GUARDS, type Guard } from './guards.ts';
 import { openedPage } from './launch-page.ts';
 import { LIMITS, type Limits } from './limits.ts';
 import { answerBrokenRequests } from './broken-requests.ts';
+import { pageHeaders } from '../host/headers.ts';
 import { readStaticFiles, type StaticFile } from '../host/static-files.ts';
 import { createDoor, type Door } from './token.ts';
 import { createUploads } from './upload.ts';
@@ -77,6 +78,8 @@ export async function startLoopback(options: LoopbackOptions): Promise<Loopback>
   };
 }
 
+const GONE = 'This page is no more. Turn to Hand-over again.';
+
 type HandlerParts = Omit<LoopbackOptions, 'limits'> & {
   limits: Limits;
   files: ReadonlyMap<string, StaticFile>;
@@ -105,6 +108,8 @@ function createHandler(parts: HandlerParts) {
       case 'painted':
         parts.onPainted?.();
         return send(response, 204, {});
+      case 'page':
+        return answerPage(response, query);
       case 'open':
         return answerOpen(response, query);
       case 'file':
@@ -119,6 +124,12 @@ function createHandler(parts: HandlerParts) {
     parts.onOpened?.();
     const headers = { 'Content-Type': 'text/html; charset=utf-8', 'Set-Cookie': cookie };
     send(response, 200, headers, openedPage());
+  }
+
+  async function answerPage(response: ServerResponse, query: URLSearchParams): Promise<void> {
+    const page = await gate.page(query.get('id') ?? '');
+    if (page === null) return sendRefusal(response, { status: 404, message: GONE });
+    send(response, 200, pageHeaders(page), Buffer.from(page.bytes));
   }
 
   function answerFile(response: ServerResponse, path: string): void {

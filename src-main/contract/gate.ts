@@ -11,11 +11,20 @@ export type Gate = {
   upload(name: string, stream: AsyncIterable<Uint8Array>): Promise<CallAnswer>;
   /** A file that the user opened from outside of the window; windows are told, and ask for it by `files.opened`. */
   open(file: OpenedFile): Promise<void>;
+  /** A page that a call made for a look, by the id it answered; null for one that is no more. */
+  page(id: string): Promise<GatePage | null>;
   close(): Promise<void>;
 };
 
 /** Its own name, and what it holds, or why the host cannot read it. */
 export type OpenedFile = { name: string } & ({ stream: AsyncIterable<Uint8Array> } | { refused: CallError });
+
+/**
+ * A file made in memory, which the host answers at `/page?id=…`. One that is shown has a policy of its own, far
+ * stricter than the window's; one without is only to be saved.
+ * @property name of the file, where it is to be saved
+ */
+export type GatePage = { type: string; bytes: Uint8Array; policy?: string; name?: string };
 
 export type CallRequest = { call: string; args: unknown };
 
@@ -31,7 +40,7 @@ export type HostEvent = { event: string; data: unknown };
 
 /**
  * What the Electron preload puts on `window` as `loftledger`. On the browser host the same two are `POST /call` and
- * `GET /events`; `POST /upload?name=…` and `POST /painted` are fetched on both hosts.
+ * `GET /events`; `POST /upload?name=…`, `POST /painted` and `GET /page?id=…` are fetched on both hosts.
  */
 export type Bridge = {
   call(request: CallRequest): Promise<CallAnswer>;

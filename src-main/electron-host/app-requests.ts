@@ -1,5 +1,5 @@
 import type { CallAnswer, Gate } from '../contract/gate.ts';
-import { ANSWER_HEADERS } from '../host/headers.ts';
+import { ANSWER_HEADERS, pageHeaders } from '../host/headers.ts';
 import { readUploadName } from '../host/requests.ts';
 import type { StaticFile } from '../host/static-files.ts';
 import { APP_ORIGIN, isOwnUrl } from './urls.ts';
@@ -15,7 +15,7 @@ export type AppParts = {
 const MOST_UPLOAD_BYTES = 200 * 1024 * 1024;
 
 /**
- * What app:// answers: the files of the window, and the two requests that both hosts take by address (/upload and
+ * What app:// answers: the files of the window, and the requests that both hosts take by address (/page, /upload and
  * /painted). Calls and events come by IPC instead.
  */
 export async function answerAppRequest(request: Request, parts: AppParts): Promise<Response> {
@@ -33,6 +33,11 @@ export async function answerAppRequest(request: Request, parts: AppParts): Promi
   }
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     return refusal(405, 'This method is not answered here.');
+  }
+  if (pathname === '/page') {
+    const page = await parts.gate.page(searchParams.get('id') ?? '');
+    if (page === null) return refusal(404, 'This page is no more. Turn to Hand-over again.');
+    return answer(200, request.method === 'HEAD' ? null : new Uint8Array(page.bytes), pageHeaders(page));
   }
   // The path is only ever a key of the table, so that no spelling of it leads elsewhere.
   const file = parts.files.get(pathname);

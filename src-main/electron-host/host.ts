@@ -11,6 +11,7 @@ import { createService } from '../service/service.ts';
 import { mountIpcGate } from './ipc-gate.ts';
 import { lockAllContents, lockSession, PROCESS_SWITCHES } from './lockdown.ts';
 import { menuTemplate } from './menu.ts';
+import { openPagePrinter } from './page-printer.ts';
 import { serveApp } from './protocol.ts';
 import { bringToFront, openWindow } from './window.ts';
 
@@ -40,7 +41,10 @@ export async function setupDataFolder(
 }
 
 export async function setupService(dataDir: string, workerFile: URL, closers: Closers): Promise<Gate> {
-  const gate = await createService({ dataDir, version: app.getVersion(), workerFile });
+  const gate = await createService({
+    ...{ dataDir, version: app.getVersion(), workerFile },
+    openPrinter: openPagePrinter,
+  });
   closers.add('the service', () => gate.close());
   return gate;
 }

@@ -10,9 +10,14 @@ export function lockSession(session: Session): void {
   session.webRequest.onBeforeRequest((details, decide) => decide({ cancel: !mayRequest(details.url) }));
 }
 
-/** The window's own files, and what it makes itself in memory (a download of its own). */
+/** The window's own files, what it makes itself in memory (a download of its own), and pictures within a page. */
 function mayRequest(url: string): boolean {
-  return isOwnUrl(url) || url.startsWith('blob:app://') || url.startsWith('devtools://');
+  return (
+    isOwnUrl(url) ||
+    url.startsWith('blob:app://') ||
+    url.startsWith('data:image/') ||
+    url.startsWith('devtools://')
+  );
 }
 
 /** No way to another page, in this window or a new one, and no page inside the page. */

@@ -2,14 +2,17 @@ import { Tinypool } from 'tinypool';
 import type { Answer } from '../contract/calls/answers.ts';
 import type { SeenOne } from '../contract/calls/prices.ts';
 import { RefusedInput } from '../contract/refusal.ts';
+import type { HandOverTask, HandOverText } from '../worker/handover.ts';
 import type { SeenOneTask } from '../worker/seen-one.ts';
-import type { AnswerOutcome, AnswerTask } from '../worker/solve-worker.ts';
+import type { AnswerOutcome, AnswerTask, HandOverOutcome, Outcome } from '../worker/solve-worker.ts';
 import type { WatchOutcome, WatchTask } from '../worker/watch-list.ts';
 
 /** Answers bags away from the thread that serves the window. */
 export type Answerer = {
   /** @throws RefusedInput for a bag that cannot be planned; Cancelled when the task's cells end it. */
   answer(task: AnswerTask): Promise<Answer>;
+  /** The document of a bag as text. Throws as `answer` does. */
+  handOver(task: HandOverTask & { cells?: SharedArrayBuffer }): Promise<HandOverText>;
   seenOne(task: SeenOneTask): Promise<SeenOne>;
   /** Ends early, and says so, when the task's flag is set. */
   watchList(task: WatchTask): Promise<WatchOutcome>;
@@ -26,6 +29,12 @@ export class Cancelled extends Error {
   }
 }
 
+function answerOf<T>(outcome: Outcome<T>): T {
+  if (!outcome.ok && outcome.stopped) throw new Cancelled();
+  if (!outcome.ok) throw new RefusedInput(outcome.message, outcome.refusals);
+  return outcome.answer;
+}
+
 /** The worker's file is given by the host, since a bundle keeps it elsewhere. */
 export function createAnswerer(workerFile: URL): Answerer {
   const pool = new Tinypool({
@@ -36,12 +45,8 @@ export function createAnswerer(workerFile: URL): Answerer {
     idleTimeout: 60_000,
   });
   return {
-    async answer(task) {
-      const outcome = (await pool.run(task)) as AnswerOutcome;
-      if (!outcome.ok && outcome.stopped) throw new Cancelled();
-      if (!outcome.ok) throw new RefusedInput(outcome.message, outcome.refusals);
-      return outcome.answer;
-    },
+    answer: async (task) => answerOf((await pool.run(task)) as AnswerOutcome),
+    handOver: async (task) => answerOf((await pool.run(task, { name: 'handOver' })) as HandOverOutcome),
     seenOne: async (task) => (await pool.run(task, { name: 'seenOne' })) as SeenOne,
     watchList: async (task) => (await pool.run(task, { name: 'watchList' })) as WatchOutcome,
     close: () => pool.destroy(),

@@ -1,6 +1,9 @@
 import type { CallError } from '../contract/gate.ts';
 import { RefusedInput } from '../contract/refusal.ts';
 import { Cancelled } from './answerer.ts';
+import { PictureError } from './handover/picture.ts';
+import { PrintError } from './handover/printer.ts';
+import { SaveError } from './handover/save.ts';
 import { namedFault, StorageError } from '../../db/errors.ts';
 
 /** What a window is told of an error: never a stack, never a path of this machine. */
@@ -13,11 +16,24 @@ export function callError(thrown: unknown): CallError {
     const file = error.file === '' ? error.message : error.message.replaceAll(error.file, 'the records');
     return { kind: kindOf(error), message: `${file.replace(/\.?$/, '.')} ${error.remedy}` };
   }
+  if (error instanceof PrintError) return { kind: 'conflict', message: error.message };
+  if (error instanceof PictureError) return { kind: 'refused', message: error.message };
+  if (error instanceof SaveError) {
+    const message = `The document could not be written (${error.code}). Make room on the disk, or look at the rights of the folder for exports.`;
+    return { kind: 'conflict', message };
+  }
   if (error instanceof Cancelled) return { kind: 'conflict', message: error.message };
   return {
     kind: 'bug',
     message: 'This is a fault of the program. What you did last may not have been kept; try again.',
   };
+}
+
+/** The same in one line, for a list of what failed. */
+export function saidOf(error: unknown): string {
+  const { message, refusals = [] } = callError(error);
+  const said = refusals.map((refusal) => `${refusal.message}. ${refusal.remedy}`);
+  return [message, ...said].join(' ');
 }
 
 function kindOf({ code }: StorageError): CallError['kind'] {

@@ -9,6 +9,7 @@ import { bagHandlers } from './handlers/bags.ts';
 import { clubHandlers } from './handlers/clubs.ts';
 import { costHandlers } from './handlers/costs.ts';
 import { fileHandlers } from './handlers/files.ts';
+import { handoverHandlers } from './handlers/handover.ts';
 import { planHandlers } from './handlers/plans.ts';
 import { playerHandlers } from './handlers/players.ts';
 import { priceHandlers } from './handlers/prices.ts';
@@ -27,6 +28,7 @@ const handlers: Handlers = {
   ...clubHandlers,
   ...costHandlers,
   ...fileHandlers,
+  ...handoverHandlers,
   ...programHandlers,
   ...shotHandlers,
 };

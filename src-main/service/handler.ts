@@ -1,6 +1,8 @@
 import type { CallArgs, CallMode, CallName, CallResult } from '../contract/calls/index.ts';
 import type { Archetype } from '../contract/catalogue.ts';
 import type { Answerer } from './answerer.ts';
+import type { Pages } from './handover/pages.ts';
+import type { Printer } from './handover/printer.ts';
 import type { Jobs } from './jobs.ts';
 import type { Opened } from './files/opened.ts';
 import type { Uploads } from './files/uploads.ts';
@@ -22,6 +24,8 @@ export type Context = {
   answerer: Answerer;
   jobs: Jobs;
   search: Search;
+  printer: Printer;
+  pages: Pages;
   now(): string;
   today(): string;
   version: string;

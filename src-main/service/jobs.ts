@@ -6,6 +6,8 @@ export type Job = {
   /** Shared with a thread that does the work: it reads the stop flag and writes how far it is (`JobCells`). */
   cells: SharedArrayBuffer;
   isStopped(): boolean;
+  /** For work that is ended by a signal. */
+  signal: AbortSignal;
   /** For work on this thread. */
   report(done: number, of: number): void;
 };
@@ -23,11 +25,12 @@ const LOOK_EVERY_MS = 150;
 
 /** @param tell is told of a job's progress, each step at most once */
 export function createJobs(tell: (event: ProgressEvent) => void = () => undefined): Jobs {
-  const running = new Map<string, JobCells>();
+  const running = new Map<string, { cells: JobCells; stop: AbortController }>();
   const cancel = (name: string): boolean => {
-    const cells = running.get(name);
-    if (cells === undefined) return false;
-    cells.stop();
+    const job = running.get(name);
+    if (job === undefined) return false;
+    job.cells.stop();
+    job.stop.abort();
     running.delete(name);
     return true;
   };
@@ -35,12 +38,13 @@ export function createJobs(tell: (event: ProgressEvent) => void = () => undefine
     cancel,
     async run(name, work) {
       cancel(name);
-      const cells = new JobCells();
-      running.set(name, cells);
+      const job = { cells: new JobCells(), stop: new AbortController() };
+      const { cells, stop } = job;
+      running.set(name, job);
       let told = 0;
       const look = () => {
         const { done, of } = cells.progress;
-        if (of === 0 || done === told || running.get(name) !== cells) return;
+        if (of === 0 || done === told || running.get(name) !== job) return;
         told = done;
         tell({ event: 'progress', data: { job: name, done, of } });
       };
@@ -49,6 +53,7 @@ export function createJobs(tell: (event: ProgressEvent) => void = () => undefine
         return await work({
           cells: cells.buffer,
           isStopped: () => cells.isStopped,
+          signal: stop.signal,
           report: (done, of) => {
             cells.report(done, of);
           },
@@ -56,7 +61,7 @@ export function createJobs(tell: (event: ProgressEvent) => void = () => undefine
       } finally {
         clearInterval(timer);
         look();
-        if (running.get(name) === cells) running.delete(name);
+        if (running.get(name) === job) running.delete(name);
       }
     },
   };

@@ -9,6 +9,9 @@ import { createAnswerer } from './answerer.ts';
 import { readCatalogue } from './catalogue.ts';
 import { dispatcher } from './dispatch.ts';
 import type { Context } from './handler.ts';
+import { createPages } from './handover/pages.ts';
+import { PrintError, type OpenPrinter } from './handover/printer.ts';
+import { createWarmPrinter } from './handover/warm-printer.ts';
 import { createJobs } from './jobs.ts';
 import { createSearch } from './search/index.ts';
 import { createOpened } from './files/opened.ts';
@@ -22,10 +25,13 @@ export type ServiceOptions = {
   version: string;
   /** The built worker, where it is not the source file beside this one. */
   workerFile?: URL;
+  /** How the host prints; without it nothing can be printed. */
+  openPrinter?: OpenPrinter;
 };
 
 /** The program without its window: records, answers, undo. Both hosts mount what it returns. */
-export async function createService({ dataDir, version, workerFile }: ServiceOptions): Promise<Gate> {
+export async function createService(options: ServiceOptions): Promise<Gate> {
+  const { dataDir, version, workerFile, openPrinter = noPrinter } = options;
   const records = openRecords(dataDir);
   const uploads = createUploads(dataDir);
   const upload = (name: string, stream: AsyncIterable<Uint8Array>) => takeUpload(name, stream, uploads);
@@ -45,6 +51,8 @@ export async function createService({ dataDir, version, workerFile }: ServiceOpt
     answerer,
     jobs: createJobs(emit),
     search: createSearch(),
+    printer: createWarmPrinter(openPrinter),
+    pages: createPages(),
     version,
     dataFolder: dataDir,
     catalogue: () => readCatalogue(records.db),
@@ -63,13 +71,19 @@ export async function createService({ dataDir, version, workerFile }: ServiceOpt
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
+    page: (id) => Promise.resolve(context.pages.find(id)),
     async close() {
       listeners.clear();
+      await context.printer.close();
       await answerer.close();
       uploads.close();
       records.close();
     },
   };
+}
+
+function noPrinter(): never {
+  throw new PrintError('This start of the program cannot print. Save another format.');
 }
 
 function localDay(): string {

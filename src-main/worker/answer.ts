@@ -17,6 +17,8 @@ export type AnswerOptions = {
   /** Of the sentences and their figures; English when left out. */
   locale?: string | undefined;
   watcher?: Watcher;
+  /** Item ids of a bag that was picked by hand, which is then told of instead of the plan. */
+  picked?: readonly string[];
 };
 
 /** A checked bag file and the catalogue → the whole answer, and the plan file that says it. */
@@ -34,6 +36,7 @@ export function answerBag(
     words: adviceWords(options.locale),
     today: options.today,
     ...(options.watcher ? { watcher: options.watcher } : {}),
+    ...(options.picked ? { picked: options.picked } : {}),
   });
   return { advice, plan: planFile(advice, { units: file.units, withInstance: options.withInstance }) };
 }

@@ -5,6 +5,7 @@ import { RefusedInput, type Refusal } from '../contract/refusal.ts';
 import type { Watcher } from '../domain/advice/effort.ts';
 import { SolveStopped } from '../domain/solve/index.ts';
 import { answerForWindow } from './answer-view.ts';
+import { handOverText, type HandOverTask, type HandOverText } from './handover.ts';
 import { JobCells } from './job-cells.ts';
 
 export type AnswerTask = {
@@ -17,13 +18,25 @@ export type AnswerTask = {
 };
 
 /** Refusals cross the thread as data, since an error's class would be lost on the way. */
-export type AnswerOutcome =
-  | { ok: true; answer: Answer }
+export type Outcome<T> =
+  | { ok: true; answer: T }
   | { ok: false; stopped: true }
   | { ok: false; stopped: false; message: string; refusals: Refusal[] };
 
+export type AnswerOutcome = Outcome<Answer>;
+export type HandOverOutcome = Outcome<HandOverText>;
+
 /** Runs on a thread of its own: one task, one outcome. */
 export default function run({ file, catalogue, today, locale, cells }: AnswerTask): AnswerOutcome {
+  return outcomeOf(cells, (watcher) => answerForWindow(file, catalogue, { today, locale, watcher }));
+}
+
+/** The document of a bag as text. */
+export function handOver({ cells, ...task }: HandOverTask & { cells?: SharedArrayBuffer }): HandOverOutcome {
+  return outcomeOf(cells, (watcher) => handOverText(task, watcher));
+}
+
+function outcomeOf<T>(cells: SharedArrayBuffer | undefined, work: (watcher: Watcher) => T): Outcome<T> {
   const job = new JobCells(cells);
   const watcher: Watcher = {
     shouldStop: () => job.isStopped,
@@ -32,7 +45,7 @@ export default function run({ file, catalogue, today, locale, cells }: AnswerTas
     },
   };
   try {
-    return { ok: true, answer: answerForWindow(file, catalogue, { today, locale, watcher }) };
+    return { ok: true, answer: work(watcher) };
   } catch (error) {
     if (error instanceof SolveStopped) return { ok: false, stopped: true };
     if (!(error instanceof RefusedInput)) throw error;

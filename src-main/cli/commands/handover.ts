@@ -1,26 +1,25 @@
 import { findChromium } from '../../../build/find-chromium.mjs';
 import { MAX_BAG_BYTES, readBagFile } from '../../contract/read-bag.ts';
+import type { Paper } from '../../domain/report/html.ts';
 import { openChromiumPrinter } from '../../host/print/chromium-printer.ts';
-import { csv } from '../../domain/report/csv.ts';
-import { handOver } from '../../domain/report/document.ts';
-import { html, type Paper } from '../../domain/report/html.ts';
-import { markdown } from '../../domain/report/markdown.ts';
-import type { HandOver } from '../../domain/report/model.ts';
 import { readCatalogue } from '../../service/catalogue.ts';
 import { PrintError } from '../../service/handover/printer.ts';
 import { SaveError, saveWhole } from '../../service/handover/save.ts';
-import { answerBag } from '../../worker/answer.ts';
+import {
+  HANDOVER_FORMATS,
+  handOverText,
+  USUAL_LOCALES,
+  type DocumentLanguage,
+} from '../../worker/handover.ts';
 import { dayOf, readFlags, type Command } from '../args.ts';
 import { withBudget } from '../budget.ts';
 import { EXIT, UsageError } from '../exit.ts';
 import { readInput, userPath } from '../files.ts';
 import { withStore } from '../store.ts';
 
-const FORMATS = ['pdf', 'md', 'csv', 'json', 'html'] as const;
-type Format = (typeof FORMATS)[number];
+const FORMATS = ['pdf', ...HANDOVER_FORMATS] as const;
 const PAPERS: readonly Paper[] = ['a4', 'letter'];
-/** The locale that a language is written in. */
-const LOCALES: Readonly<Record<string, string>> = { en: 'en-GB', de: 'de-DE' };
+const LANGUAGES = Object.keys(USUAL_LOCALES) as DocumentLanguage[];
 
 export const handoverCommand: Command = {
   name: 'handover',
@@ -55,7 +54,7 @@ Exit code 0 when the document is made, 1 where pdf has no Chromium, 2 for wrong 
     if (values.bag === undefined) throw new UsageError('give --bag FILE');
     const format = oneOf('--format', values.format, FORMATS);
     const paper = oneOf('--paper', values.paper ?? 'a4', PAPERS);
-    const locale = LOCALES[oneOf('--lang', values.lang ?? 'en', Object.keys(LOCALES))] ?? 'en-GB';
+    const locale = USUAL_LOCALES[oneOf('--lang', values.lang ?? 'en', LANGUAGES)];
     if (format === 'pdf' && values.out === undefined) throw new UsageError('give --out F for a pdf');
     const today = dayOf(values.today);
     const file = withBudget(readBagFile(readInput(values.bag, 'bag file', MAX_BAG_BYTES)), values.budget);
@@ -64,10 +63,11 @@ Exit code 0 when the document is made, 1 where pdf has no Chromium, 2 for wrong 
       const printer = format === 'pdf' ? openChromiumPrinter({ chromium: findChromium() }) : null;
       try {
         const catalogue = withStore(values.data, readCatalogue);
-        const { advice, plan } = answerBag(file, catalogue, { today, withInstance: false, locale });
-        const document = handOver(advice, { today, locale, currency: file.units.currency });
-        const page = () => html(document, { paper });
-        const content = printer ? await printer.print(page()) : textOf(format, document, plan, page);
+        const { text } = handOverText({
+          ...{ file, catalogue, today, locale, paper },
+          format: format === 'pdf' ? 'html' : format,
+        });
+        const content = printer ? await printer.print(text) : text;
         if (values.out === undefined) process.stdout.write(content);
         else saveWhole(userPath(values.out), content);
       } finally {
@@ -85,19 +85,6 @@ Exit code 0 when the document is made, 1 where pdf has no Chromium, 2 for wrong 
     }
   },
 };
-
-function textOf(format: Format, document: HandOver, plan: object, page: () => string): string {
-  switch (format) {
-    case 'json':
-      return `${JSON.stringify(plan)}\n`;
-    case 'md':
-      return markdown(document);
-    case 'csv':
-      return csv(document);
-    default:
-      return page();
-  }
-}
 
 function oneOf<T extends string>(flag: string, value: string | undefined, allowed: readonly T[]): T {
   const found = allowed.find((one) => one === value);

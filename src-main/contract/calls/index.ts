@@ -4,6 +4,7 @@ import { bagCalls } from './bags.ts';
 import { clubCalls } from './clubs.ts';
 import { archetypeCalls, costCalls } from './costs.ts';
 import { backupCalls, fileCalls } from './files.ts';
+import { handoverCalls } from './handover.ts';
 import { planCalls } from './plans.ts';
 import { playerCalls } from './players.ts';
 import { priceCalls } from './prices.ts';
@@ -25,6 +26,7 @@ export const calls = {
   ...archetypeCalls,
   ...fileCalls,
   ...backupCalls,
+  ...handoverCalls,
   ...programCalls,
   ...shotCalls,
 } satisfies Record<string, CallSpec>;

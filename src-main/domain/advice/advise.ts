@@ -12,6 +12,7 @@ import { changesOf, laterChanges, type Changes } from './plan/changes.ts';
 import { explain, type Explanation } from './plan/explain.ts';
 import { Effort, type Watcher } from './effort.ts';
 import type { Finding, Question } from './finding.ts';
+import { answersOfPicked } from './plan/picked.ts';
 import { prepare } from './question/prepare.ts';
 import { questionsOf } from './unknowns/questions.ts';
 import { pathsOf, type Path, type When } from './plan/paths.ts';
@@ -31,6 +32,8 @@ export type AdviseInput = {
   /** ISO date; the domain has no clock. */
   today: string;
   watcher?: Watcher;
+  /** Item ids of a bag that was picked by hand: the answer is told of it instead of the plan, unless pain stops all. */
+  picked?: readonly string[];
 };
 
 /** One whole answer. Money in minor units. */
@@ -68,10 +71,12 @@ const STEPS = { plan: 15, question: 8, reasons: 12, alternatives: 25 };
  * Bag and prices → ladder, findings, the cheapest mend and what to ask. Straight through, no state.
  * @throws SolveStopped when the watcher ended it.
  */
-export function advise({ bag, catalogue, reader, words, today, watcher }: AdviseInput): Advice {
+export function advise({ bag, catalogue, reader, words, today, watcher, picked }: AdviseInput): Advice {
   const effort = new Effort(watcher);
   const { view, found, built, limited } = prepare({ bag, catalogue, reader, words, today }, effort.hooks);
-  const { instance, solution: solved, unproven } = solveLimited(built.instance, effort.hooks, limited);
+  const answers = solveLimited(built.instance, effort.hooks, limited);
+  const { instance, unproven } = answers;
+  const solved = picked ? answersOfPicked(built.instance, answers, picked, effort.hooks) : answers.solution;
   effort.step(STEPS.plan);
   const owned = built.instance.items.filter((item) => item.origin === 'owned').map((item) => item.id);
   const headline = solved.headline;
@@ -81,7 +86,9 @@ export function advise({ bag, catalogue, reader, words, today, watcher }: Advise
   const answered = { ...built, instance };
   const questions = questionsOf(view, (varied) => {
     const worth = effort.within(null, (hooks) =>
-      worthOfKnowing(view, answered, headline, varied, (sampled) => headlineOf(sampled, hooks)),
+      worthOfKnowing(view, answered, answers.solution.headline, varied, (sampled) =>
+        headlineOf(sampled, hooks),
+      ),
     );
     effort.step(STEPS.question);
     return worth;
@@ -98,8 +105,9 @@ export function advise({ bag, catalogue, reader, words, today, watcher }: Advise
   });
   const stopped = status === 'stopped';
   const solution = stopped ? { ...solved, frontier: [], walkAway: {} } : solved;
-  const { changes, items } = held(view, built, planned, headline, owned, status);
-  const acts = status !== 'stopped' && status !== 'coach-first' && status !== 'ask-first';
+  const holdsBack = picked === undefined && (status === 'coach-first' || status === 'ask-first');
+  const { changes, items } = held(view, built, planned, headline, owned, { stopped, holdsBack });
+  const acts = !stopped && !holdsBack;
   const paths = acts ? pathsOf(view, answered, solved, effort) : [];
   const now = swapsOf(view, changes, solution.walkAway, words.stageNow);
   const swaps = [...now, ...laterSwaps(view, built, changes, paths[0])];
@@ -134,20 +142,19 @@ export function advise({ bag, catalogue, reader, words, today, watcher }: Advise
   };
 }
 
-/** Stopped plans change nothing; coach-first and ask-first plans hold back what costs money and keep what is free. */
+/** Stopped plans change nothing; what was picked by hand stays; coach-first and ask-first plans hold back what costs money and keep what is free. */
 function held(
   view: BagView,
   built: Built,
   planned: Changes,
   headline: Point | null,
   owned: string[],
-  status: Status,
+  { stopped, holdsBack }: { stopped: boolean; holdsBack: boolean },
 ): { changes: Changes; items: string[] } {
-  const holdsBack = status === 'coach-first' || status === 'ask-first';
-  if (status !== 'stopped' && !(holdsBack && planned.purchases.length > 0)) {
+  if (!stopped && !(holdsBack && planned.purchases.length > 0)) {
     return { changes: planned, items: headline?.items ?? [...owned].sort() };
   }
-  const free = status === 'stopped' ? null : headlineOf(ownedOnly(built.instance));
+  const free = stopped ? null : headlineOf(ownedOnly(built.instance));
   const items = free?.items ?? [...owned].sort();
   return { changes: changesOf(view, built, items), items };
 }

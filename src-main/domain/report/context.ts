@@ -5,6 +5,9 @@ import type { Candidate } from '../solve/build/candidates.ts';
 import type { Figures } from './figures.ts';
 import type { ReportWords } from './words/words.ts';
 
+/** The record of a pick: its name, the reason given (may be empty), its ISO day. */
+export type Picked = { name: string; why: string; day: string };
+
 /** What every section is written from. */
 export type Context = {
   advice: Advice;
@@ -14,6 +17,9 @@ export type Context = {
   today: string;
   /** Language of what advice says, where it is not the document's. */
   adviceLang?: string;
+  /** ISO day. */
+  retestOn?: string;
+  picked?: Picked;
 };
 
 /** Marks a text as advice's own words. */

@@ -1,5 +1,5 @@
 import type { Advice } from '../advice/advise.ts';
-import type { Context } from './context.ts';
+import type { Context, Picked } from './context.ts';
 import { figuresFor } from './figures.ts';
 import { COLUMNS, type Column, type HandOver, type Letterhead, type Section } from './model.ts';
 import { buySection } from './sections/buy.ts';
@@ -23,6 +23,10 @@ export type HandOverOptions = {
   currency?: string;
   letterhead?: Letterhead;
   coverNote?: string;
+  /** ISO day that the coach and the player agreed on; left out: the usual half year. */
+  retestOn?: string;
+  /** Said where the advice is told of a bag that was picked by hand. */
+  picked?: Picked;
   /** Other texts than those that the locale chooses. */
   words?: ReportWords;
 };
@@ -37,6 +41,8 @@ export function handOver(advice: Advice, options: HandOverOptions): HandOver {
     figures: figuresFor(advice.view.reader, options.locale),
     today: options.today,
     ...(adviceLang === words.language ? {} : { adviceLang }),
+    ...(options.retestOn === undefined ? {} : { retestOn: options.retestOn }),
+    ...(options.picked ? { picked: options.picked } : {}),
   };
   const player = advice.view.bag.player.name;
   return {

@@ -32,7 +32,8 @@ h1, h2, h3, h4, caption { break-after: avoid; }
 p, li { orphans: 3; widows: 3; overflow-wrap: anywhere; }
 .letterhead { display: flex; justify-content: space-between; align-items: center; gap: 6mm; padding-bottom: 2mm; margin-bottom: 3mm; border-bottom: .6pt solid #1b1916; }
 .letterhead p { font-size: 9.4pt; }
-.letterhead .contact { font-size: 8pt; color: #444; }
+.letterhead p { overflow-wrap: anywhere; }
+.letterhead .contact { font-size: 8pt; color: #444; white-space: pre-line; }
 .letterhead img { max-height: 16mm; max-width: 45mm; }
 .made { color: #444; margin-top: .6mm; }
 .note { margin-top: 2.4mm; padding-left: 3mm; border-left: 2.2pt double #1b1916; }

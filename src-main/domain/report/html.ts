@@ -14,6 +14,11 @@ export type HtmlOptions = {
 /** Nothing but the page itself: no script, no address that could be fetched. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
 
+/** What stands in the page's one style element. */
+export function pageStyle(document: HandOver, paper: Paper): string {
+  return styleFor(paper, document.pageOf);
+}
+
 /** The document as one self-contained print page: semantic, in its language, every text escaped. */
 export function html(document: HandOver, { paper, picture }: HtmlOptions): string {
   const { language, title, madeOn, coverNote, sections } = document;
@@ -25,7 +30,7 @@ export function html(document: HandOver, { paper, picture }: HtmlOptions): strin
 <meta http-equiv="Content-Security-Policy" content="${esc(POLICY)}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${esc(title)}</title>
-<style>${styleFor(paper, document.pageOf)}</style>
+<style>${pageStyle(document, paper)}</style>
 </head>
 <body>
 ${letterheadHtml(document, picture)}<main>
@@ -41,9 +46,11 @@ ${note === '' ? '' : `<div class="note">${note}</div>\n`}${sections.map(sectionH
 function letterheadHtml({ letterhead }: HandOver, picture: string | undefined): string {
   if (!letterhead) return '';
   const { name, contact } = letterhead;
-  const image =
-    picture?.startsWith('data:image/') === true ? `<img src="${esc(picture)}" alt="${esc(name)}">` : '';
-  return `<header class="letterhead"><div><p>${esc(name)}</p><p class="contact">${esc(contact)}</p></div>${image}</header>\n`;
+  // The name stands beside it, so the picture says nothing more.
+  const image = picture?.startsWith('data:image/') === true ? `<img src="${esc(picture)}" alt="">` : '';
+  const nameHtml = name === '' ? '' : `<p>${esc(name)}</p>`;
+  const contactHtml = contact === '' ? '' : `<p class="contact">${esc(contact)}</p>`;
+  return `<header class="letterhead"><div>${nameHtml}${contactHtml}</div>${image}</header>\n`;
 }
 
 function sectionHtml(section: Section): string {

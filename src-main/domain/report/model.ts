@@ -113,8 +113,8 @@ export type LadderChart = {
   }[];
 };
 
-/** The picture's file is read at the edge and handed to the page as a `data:` address; here it is only carried along. */
-export type Letterhead = { name: string; contact: string; picturePath?: string };
+/** Either may be empty. The picture is the page's alone: see `HtmlOptions`. */
+export type Letterhead = { name: string; contact: string };
 
 export type HandOver = {
   /** BCP 47 tags: of the texts, and of the figures. */

@@ -46,6 +46,17 @@ const answersOn = (instance: Instance, frontier: Point[], watch: Watch): Solutio
   };
 };
 
+/**
+ * Walk-away prices of what a point of the curve buys (DESIGN §8). Throws as `solve` does.
+ * @param frontier as `frontier` gives it
+ */
+export const walkAways = (
+  instance: Instance,
+  frontier: readonly Point[],
+  plan: Point,
+  hooks: Hooks = {},
+): Record<string, number | null> => walkAwayOf(instance, frontier, plan, new Watch(hooks));
+
 /** The spend curve alone: every nondominated (cost, penalty), by rising cost. Throws as `solve` does. */
 export const frontier = (instance: Instance, hooks: Hooks = {}): Point[] => {
   requireInstance(instance);

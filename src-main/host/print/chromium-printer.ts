@@ -6,6 +6,7 @@ import type { Readable, Writable } from 'node:stream';
 import { PrintError, type Printer } from '../../service/handover/printer.ts';
 import { openChromiumPipe, type ChromiumPipe } from '../chromium-pipe.ts';
 import { headlessArguments } from './headless-arguments.ts';
+import { withinTime } from './within-time.ts';
 
 export type ChromiumPrinterOptions = {
   /** Path of the program; null where none was found. */
@@ -51,7 +52,7 @@ export function openChromiumPrinter({
         if (signal?.aborted === true) throw error;
         const why = error instanceof Error ? error.message : String(error);
         throw new PrintError(
-          `The PDF could not be made: ${why} Try again; if it stays so, save another format.`,
+          `The PDF could not be made: ${why.replace(/\.?$/, '.')} Try again; if it stays so, save another format.`,
           { cause: error, lastWords: lastWords() },
         );
       }
@@ -126,19 +127,4 @@ async function settled(pipe: ChromiumPipe, session: string): Promise<void> {
   const expression =
     'Promise.all([document.fonts.ready, ...[...document.images].map((image) => image.decode().catch(() => undefined))]).then(() => true)';
   await pipe.send('Runtime.evaluate', { expression, awaitPromise: true }, session);
-}
-
-function withinTime<T>(work: Promise<T>, timeoutMs: number, signal: AbortSignal | undefined): Promise<T> {
-  return new Promise((resolve, reject) => {
-    const timer = setTimeout(
-      () => reject(new Error(`Chromium took longer than ${String(timeoutMs / 1000)} s.`)),
-      timeoutMs,
-    );
-    const onAbort = () => reject(signal?.reason as Error);
-    signal?.addEventListener('abort', onAbort, { once: true });
-    work.then(resolve, reject).finally(() => {
-      clearTimeout(timer);
-      signal?.removeEventListener('abort', onAbort);
-    });
-  });
 }

@@ -1,14 +1,10 @@
-import { z } from 'zod';
-import { sideSchema } from '../../contract/calls/answers.ts';
 import { compareBags } from '../../worker/compare.ts';
 import { deletePlan, listPlans, pickPlan, readPlan, savePlan } from '../../../db/repositories/plans.ts';
 import { toMoney } from '../bag-rows.ts';
 import { loadBag } from '../bag-store.ts';
 import type { Handlers, Subject } from '../handler.ts';
+import { recordSchema } from '../plan-records.ts';
 import { bagStep } from '../steps.ts';
-
-/** What is kept of a pick beside its input. */
-const recordSchema = z.strictObject({ why: z.string(), side: sideSchema });
 
 export const planHandlers: Handlers<Subject<'plans'>> = {
   'plans.pick': {

@@ -25,6 +25,7 @@ import { playerStep } from '../steps.ts';
 import { clubNaming } from '../club-naming.ts';
 import { usualBag } from '../usual-bag.ts';
 import { refuseUnknownArchetypes } from '../../worker/answer.ts';
+import { withoutUndefined } from '../without-undefined.ts';
 
 export const playerHandlers: Handlers<Subject<'players'>> = {
   'players.roster': ({ db }, { archived }) => (archived === true ? archivedRoster(db) : currentRoster(db)),
@@ -149,10 +150,4 @@ function archivedRoster(db: Db) {
 
 function withoutNulls(record: object): object {
   return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== null));
-}
-
-type Known<T> = { [K in keyof T]?: Exclude<T[K], undefined> };
-
-function withoutUndefined<T extends object>(record: T): Known<T> {
-  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined)) as Known<T>;
 }

@@ -33,6 +33,7 @@ import {
   type NotedBand,
 } from '../price-bands.ts';
 import { bagStep, type StepParts } from '../steps.ts';
+import { withoutUndefined } from '../without-undefined.ts';
 
 /** Notes in other currencies that are listed apart on one archetype. */
 const MOST_OTHERS = 100;
@@ -229,10 +230,4 @@ function refuseUnknown({ catalogue }: Pick<Context, 'catalogue'>, id: string, pa
 function knownStatus({ db }: Context, bagId: number, file: BagFile) {
   const latest = readLatestPlan(db, bagId);
   return latest !== undefined && JSON.stringify(latest.input) === JSON.stringify(file) ? latest.status : null;
-}
-
-type Known<T> = { [K in keyof T]?: Exclude<T[K], undefined> };
-
-function withoutUndefined<T extends object>(record: T): Known<T> {
-  return Object.fromEntries(Object.entries(record).filter(([, value]) => value !== undefined)) as Known<T>;
 }

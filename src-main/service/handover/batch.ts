@@ -15,6 +15,8 @@ export type BatchOptions = {
   printer: Printer;
   save(fileName: string, pdf: Uint8Array): void | Promise<void>;
   onProgress?(progress: BatchProgress): void;
+  /** What to say of an error; its message when left out. */
+  explain?(error: unknown): string;
   /** Ends the batch; what is saved stays. */
   signal?: AbortSignal;
   /** Documents at once. Chromium prints each in a process of its own, so two cores want two. */
@@ -24,7 +26,7 @@ export type BatchOptions = {
 /** Many documents with one Chromium, in order of the jobs. One that fails is reported and does not stop the others. */
 export async function printBatch(
   jobs: readonly BatchJob[],
-  { printer, save, onProgress, signal, parallel = 2 }: BatchOptions,
+  { printer, save, onProgress, explain = messageOf, signal, parallel = 2 }: BatchOptions,
 ): Promise<BatchResult> {
   const outcomes = new Map<BatchJob, string | null>();
   const stopped = () => signal?.aborted === true;
@@ -38,7 +40,7 @@ export async function printBatch(
         outcomes.set(job, null);
       } catch (error) {
         if (stopped()) return;
-        outcomes.set(job, error instanceof Error ? error.message : String(error));
+        outcomes.set(job, explain(error));
       }
       const failed = [...outcomes.values()].filter((message) => message !== null).length;
       onProgress?.({ done: outcomes.size, of: jobs.length, failed, last: job.fileName });
@@ -54,4 +56,8 @@ export async function printBatch(
     }),
     cancelled: finished.length < jobs.length,
   };
+}
+
+function messageOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
 }

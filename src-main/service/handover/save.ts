@@ -2,8 +2,11 @@ import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeFileSync } fro
 
 /** A document could not be written; names the file, the reason and the way out. */
 export class SaveError extends Error {
-  constructor(message: string, options?: ErrorOptions) {
+  /** The system's own, such as ENOSPC. */
+  readonly code: string;
+  constructor(message: string, code: string, options?: ErrorOptions) {
     super(message, options);
+    this.code = code;
     this.name = 'SaveError';
   }
 }
@@ -26,6 +29,8 @@ export function saveWhole(path: string, content: string | Uint8Array): void {
   } catch (error) {
     rmSync(draft, { force: true });
     const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    throw new SaveError(`${path} cannot be written (${code}). Choose another place.`, { cause: error });
+    throw new SaveError(`${path} cannot be written (${code}). Choose another place.`, code, {
+      cause: error,
+    });
   }
 }

@@ -37,6 +37,9 @@ const DID: (typeof english)['steps']['did'] = {
   'files.importPrices': (file) => (file === '' ? 'Preisliste eingelesen' : `Preisliste ${file} eingelesen`),
   'files.importRoster': (file) =>
     file === '' ? 'Spielerliste eingelesen' : `Spielerliste ${file} eingelesen`,
+  'handover.setLetterhead': (_, fields) => `Briefkopf: ${fields}`,
+  'handover.setPicture': () => 'Bild im Briefkopf',
+  'handover.setAdded': (_, fields) => `Übergabe: ${fields}`,
   'shots.import': (file) => (file === '' ? 'Schläge eingelesen' : `Schläge aus ${file} eingelesen`),
 };
 
@@ -71,6 +74,11 @@ const FIELDS: (typeof english)['steps']['fields'] = {
   miss: 'üblicher Fehlschlag',
   missNote: 'Notiz zum Fehlschlag',
   pain: 'Vermerk „Schmerzen“',
+  contact: 'Kontakt',
+  paper: 'Papier',
+  coverNote: 'Begleitwort',
+  language: 'Sprache',
+  retestOn: 'Tag der nächsten Messung',
 };
 
 export const steps: typeof english = {

@@ -1,8 +1,9 @@
 import type { ClubPatch } from '../../../src-main/contract/calls/bags.ts';
+import type { AddedPatch, LetterheadPatch } from '../../../src-main/contract/calls/handover.ts';
 import type { UndoableCall } from '../../../src-main/contract/calls/index.ts';
 import type { PlayerPatch } from '../../../src-main/contract/calls/players.ts';
 
-export type StepField = keyof ClubPatch | keyof PlayerPatch;
+export type StepField = keyof ClubPatch | keyof PlayerPatch | keyof LetterheadPatch | keyof AddedPatch;
 
 /** What a step did; `what` is the club, player, price, plan or file it did it to, `more` the fields, sum, place or day. */
 type Steps = Record<UndoableCall, (what: string, more: string) => string>;
@@ -43,6 +44,9 @@ const DID: Steps = {
   'files.importBags': (count) => `${count} bag files imported`,
   'files.importPrices': (file) => (file === '' ? 'price list imported' : `price list ${file} imported`),
   'files.importRoster': (file) => (file === '' ? 'roster imported' : `roster ${file} imported`),
+  'handover.setLetterhead': (_, fields) => `letterhead: ${fields}`,
+  'handover.setPicture': () => 'picture of the letterhead',
+  'handover.setAdded': (_, fields) => `hand-over: ${fields}`,
   'shots.import': (file) => (file === '' ? 'shots imported' : `shots of ${file} imported`),
 };
 
@@ -77,6 +81,11 @@ const FIELDS: Record<StepField, string> = {
   miss: 'usual miss',
   missNote: 'note on the miss',
   pain: 'pain mark',
+  contact: 'contact',
+  paper: 'paper',
+  coverNote: 'cover note',
+  language: 'language',
+  retestOn: 'day to measure again',
 };
 
 /** The names of steps that undo takes back, for "Taken back: …". */

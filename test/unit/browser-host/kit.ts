@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node
 import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { CallAnswer, CallRequest, Gate, HostEvent } from '../../../src-main/contract/gate.ts';
+import type { CallAnswer, CallRequest, Gate, GatePage, HostEvent } from '../../../src-main/contract/gate.ts';
 import { startLoopback, type Loopback, type LoopbackOptions } from '../../../src-main/browser-host/server.ts';
 
 /** What lies beside the served folder and must never be read out of it. */
@@ -38,6 +38,8 @@ export type FakeGate = Gate & {
   opened: string[];
   emit(event: HostEvent): void;
   listeners(): number;
+  /** What stands at `/page?id=…`. */
+  pages: Map<string, GatePage>;
   closed: boolean;
   /** What the next calls do instead of answering with their own request. */
   onCall: ((request: CallRequest) => Promise<CallAnswer>) | null;
@@ -49,6 +51,8 @@ export function fakeGate(): FakeGate {
     calls: [],
     uploads: [],
     opened: [],
+    pages: new Map(),
+    page: (id) => Promise.resolve(gate.pages.get(id) ?? null),
     closed: false,
     onCall: null,
     emit: (event) => listeners.forEach((listener) => listener(event)),

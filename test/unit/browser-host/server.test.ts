@@ -56,6 +56,44 @@ describe('/call', () => {
   });
 });
 
+describe('/page', () => {
+  it('answers what a call has set, under its own policy, and says when it is gone', async () => {
+    const policy = "default-src 'none'; sandbox";
+    rig.gate.pages.set('abc', { type: 'text/html; charset=utf-8', bytes: Buffer.from('<p>ü'), policy });
+    rig.gate.pages.set('pdf', {
+      type: 'application/pdf',
+      bytes: Buffer.from('%PDF'),
+      name: 'Plan for Zoë.pdf',
+    });
+    const shown = await ask(rig, cookie, { target: '/page?id=abc' });
+    expect([shown.status, Buffer.from(shown.body, 'latin1').toString()]).toEqual([200, '<p>ü']);
+    expect(shown.headers.get('content-security-policy')).toBe(policy);
+    expect(shown.headers.get('cross-origin-resource-policy')).toBe('same-origin');
+    const saved = await ask(rig, cookie, { target: '/page?id=pdf' });
+    expect(saved.headers.get('content-type')).toBe('application/pdf');
+    expect(saved.headers.get('content-disposition')).toBe(
+      "attachment; filename*=UTF-8''Plan%20for%20Zo%C3%AB.pdf",
+    );
+    expect(saved.headers.get('content-security-policy')).toContain("frame-ancestors 'none'");
+    for (const target of ['/page', '/page?id=', '/page?id=abd', '/page/abc']) {
+      expect((await ask(rig, cookie, { target })).status).toBe(404);
+    }
+  });
+
+  it('is for the window alone', async () => {
+    rig.gate.pages.set('abc', { type: 'text/html', bytes: Buffer.from('secret'), policy: '' });
+    const refusals = await Promise.all([
+      ask(rig, null, { target: '/page?id=abc' }),
+      ask(rig, cookie, { target: '/page?id=abc', headers: { 'Sec-Fetch-Site': 'cross-site' } }),
+      ask(rig, cookie, { target: '/page?id=abc', headers: { 'Sec-Fetch-Site': 'same-site' } }),
+      ask(rig, cookie, { target: '/page?id=abc', headers: { Host: 'evil.example' } }),
+      ask(rig, cookie, { target: '/page?id=abc', method: 'POST' }),
+    ]);
+    expect(refusals.map(({ status }) => status)).toEqual([401, 403, 403, 421, 405]);
+    for (const { body } of refusals) expect(body).not.toContain('secret');
+  });
+});
+
 describe('/upload', () => {
   it('streams the file to the gate under its name', async () => {
     const answer = await post('/upload?name=shots%20(1).csv', 'a,b\n1,2\n');

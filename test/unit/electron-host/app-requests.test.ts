@@ -49,6 +49,19 @@ describe('app://', () => {
     expect((await ask(path)).status).toBe(404);
   });
 
+  it('answers the pages of the gate, each under its own policy', async () => {
+    gate.pages.set('abc', { type: 'text/html', bytes: Buffer.from('<p>x'), policy: "default-src 'none'" });
+    const parts = { gate, files, onPainted: () => painted++, onFault: () => undefined };
+    const page = await answerAppRequest(new Request('app://loftledger/page?id=abc'), parts);
+    expect([page.status, await page.text()]).toEqual([200, '<p>x']);
+    expect(page.headers.get('content-security-policy')).toBe("default-src 'none'");
+    expect(page.headers.get('x-content-type-options')).toBe('nosniff');
+    for (const path of ['/page', '/page?id=', '/page?id=abd', '/page/abc']) {
+      expect((await ask(path)).status).toBe(404);
+    }
+    expect((await ask('/page?id=abc', { method: 'POST' })).status).toBe(405);
+  });
+
   it('answers no other host', async () => {
     const parts = { gate, files, onPainted: () => painted++, onFault: () => undefined };
     expect((await answerAppRequest(new Request('app://evil/'), parts)).status).toBe(404);

@@ -62,12 +62,14 @@ describe('lockSession', () => {
     expect(cancelled(url)).toBe(true);
   });
 
-  it.each([WINDOW_URL, 'app://loftledger/assets/a.js', 'blob:app://loftledger/1'])(
-    'lets %s through',
-    (url) => {
-      expect(cancelled(url)).toBe(false);
-    },
-  );
+  it.each([
+    WINDOW_URL,
+    'app://loftledger/assets/a.js',
+    'blob:app://loftledger/1',
+    'data:image/png;base64,AA==',
+  ])('lets %s through', (url) => {
+    expect(cancelled(url)).toBe(false);
+  });
 });
 
 describe('lockAllContents', () => {

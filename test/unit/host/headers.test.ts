@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ANSWER_HEADERS, CONTENT_SECURITY_POLICY } from '../../../src-main/host/headers.ts';
+import { ANSWER_HEADERS, CONTENT_SECURITY_POLICY, pageHeaders } from '../../../src-main/host/headers.ts';
 
 describe('the headers of every answer', () => {
   it('allow nothing by default, and the own origin per kind', () => {
@@ -13,6 +13,18 @@ describe('the headers of every answer', () => {
     expect(rules.get('form-action')).toBe("'none'");
     expect(new Set(rules.values())).toEqual(new Set(["'none'", "'self'"]));
     expect(CONTENT_SECURITY_POLICY).not.toMatch(/unsafe|data:|https?:|\*/);
+  });
+
+  it('of a page are its own policy, and a file that is only to be saved has none', () => {
+    const bytes = new Uint8Array();
+    expect(pageHeaders({ type: 'text/html', bytes, policy: "default-src 'none'" })).toEqual({
+      'Content-Type': 'text/html',
+      'Content-Security-Policy': "default-src 'none'",
+    });
+    expect(pageHeaders({ type: 'application/pdf', bytes, name: "Ann Óg's\r\n(1).pdf" })).toEqual({
+      'Content-Type': 'application/pdf',
+      'Content-Disposition': "attachment; filename*=UTF-8''Ann%20%C3%93g%27s%0D%0A%281%29.pdf",
+    });
   });
 
   it('keep other origins, guesses of types, referrers and caches out', () => {

@@ -6,7 +6,7 @@ import {
   type CallResult,
 } from '../../../src-main/contract/calls/index.ts';
 import type { CallError, Gate } from '../../../src-main/contract/gate.ts';
-import { createService } from '../../../src-main/service/service.ts';
+import { createService, type ServiceOptions } from '../../../src-main/service/service.ts';
 import { bagFile } from '../../support/bags.ts';
 import type { BagFile } from '../../../src-main/contract/bag-file.ts';
 
@@ -20,14 +20,17 @@ export type Service = {
 };
 
 /** A service of its own for each test, on records in memory or where `dataDir` says. */
-export function useService(dataDir: () => string = () => ':memory:'): Service {
+export function useService(
+  dataDir: () => string = () => ':memory:',
+  options: Pick<ServiceOptions, 'openPrinter'> = {},
+): Service {
   let gate: Gate | null = null;
   const current = (): Gate => {
     if (gate === null) throw new Error('no service is open');
     return gate;
   };
   beforeEach(async () => {
-    gate = await createService({ dataDir: dataDir(), version: '0.0.0-test' });
+    gate = await createService({ dataDir: dataDir(), version: '0.0.0-test', ...options });
   });
   afterEach(async () => {
     await current().close();

@@ -8,6 +8,7 @@ import { UNDO_STEPS } from '../../../db/undo.ts';
 import { calls, type CallName } from '../../../src-main/contract/calls/index.ts';
 import { bagFile } from '../../support/bags.ts';
 import { mulberry32 } from '../../support/random.ts';
+import { address, png } from './handover/pictures.ts';
 import { useService } from './kit.ts';
 
 let folder = '';
@@ -172,6 +173,16 @@ function edits(random: () => number) {
     'files.importBag': () => ({ source: { text: JSON.stringify(bagFile()) } }),
     'files.importBags': () => ({
       sources: ['Ada', 'Bea'].map((name) => ({ text: JSON.stringify(bagFile({}, { name })) })),
+    }),
+    'handover.setLetterhead': () =>
+      pick([{ name: pick(['Coach Zoë', '']) }, { contact: 'a\nb', paper: pick(['a4', 'letter', null]) }]),
+    'handover.setPicture': () => ({ picture: pick([null, address(png(1 + whole(4), 2))]) }),
+    'handover.setAdded': () => ({
+      bagId: bagId(),
+      patch: pick([
+        { coverNote: pick(['one', 'two\n\nparts', ' ', null]) },
+        { language: pick(['de', 'en', null]), retestOn: pick([day(), null]) },
+      ]),
     }),
     'shots.import': () => ({
       bagId: bagId(),

@@ -3,11 +3,13 @@ import { monthsLater } from '../../advice/rules/whole-bag/nothing-needed.ts';
 import { given, type Context } from '../context.ts';
 import type { Fact, Section } from '../model.ts';
 
-const RETEST_MONTHS = 6; // common practice, no source; the finding `nothing-needed` says the same month
+/** Common practice, no source; the finding `nothing-needed` says the same month. */
+export const RETEST_MONTHS = 6;
 const SOURCES: readonly Source[] = ['measured', 'stated', 'interpolated', 'modelled'];
 
-export function retestSection({ advice, words, figures, today }: Context): Section {
-  const month = figures.month(monthsLater(today, RETEST_MONTHS));
+export function retestSection({ advice, words, figures, today, retestOn }: Context): Section {
+  const when =
+    retestOn === undefined ? figures.month(monthsLater(today, RETEST_MONTHS)) : figures.day(retestOn);
   const bought = advice.swaps.some(({ action }) => action === 'buy');
   return {
     id: 'retest',
@@ -18,7 +20,7 @@ export function retestSection({ advice, words, figures, today }: Context): Secti
         text:
           advice.status === 'stopped'
             ? words.retest.afterPain()
-            : [words.retest.on({ month }), ...(bought ? [words.retest.bought()] : [])].join(' '),
+            : [words.retest.on({ when }), ...(bought ? [words.retest.bought()] : [])].join(' '),
       },
     ],
   };

@@ -156,10 +156,10 @@ function gapFact({ advice, words, figures }: Context, { before, after }: Purchas
   };
 }
 
-function moneyFacts({ advice, words }: Context, purchase: Purchase, runningMinor: number): Fact[] {
+function moneyFacts(context: Context, purchase: Purchase, runningMinor: number): Fact[] {
+  const { advice, words } = context;
   const { reader } = advice.view;
   const { band, deliveryMinor, regripMinor, swap } = purchase;
-  const walkAway = swap.walkAwayMinor;
   return [
     band
       ? {
@@ -185,23 +185,27 @@ function moneyFacts({ advice, words }: Context, purchase: Purchase, runningMinor
       text: reader.moneyText(runningMinor),
       data: { runningTotal: reader.money(runningMinor) },
     },
-    {
-      label: words.buy.walkAway,
-      text:
-        walkAway === undefined
-          ? words.buy.notReckoned()
-          : walkAway === null
-            ? words.buy.noCeiling()
-            : words.buy.walkAwayAt({ price: reader.moneyText(walkAway) }),
-      data: {
-        walkAway:
-          walkAway === undefined
-            ? words.buy.notReckoned()
-            : walkAway === null
-              ? words.buy.noCeiling()
-              : reader.money(walkAway),
-      },
-    },
+    walkAwayFact(context, swap),
     { label: words.buy.ifNotFound, text: words.buy.leaveIt() },
   ];
+}
+
+function walkAwayFact({ advice, words, picked }: Context, { walkAwayMinor, stage }: Purchase['swap']): Fact {
+  const { reader } = advice.view;
+  const label = words.buy.walkAway;
+  if (typeof walkAwayMinor === 'number') {
+    return {
+      label,
+      text: words.buy.walkAwayAt({ price: reader.moneyText(walkAwayMinor) }),
+      data: { walkAway: reader.money(walkAwayMinor) },
+    };
+  }
+  const beaten = picked !== undefined && stage === advice.view.words.stageNow;
+  const text =
+    walkAwayMinor === null
+      ? words.buy.noCeiling()
+      : beaten
+        ? words.buy.notCheapest()
+        : words.buy.notReckoned();
+  return { label, text, data: { walkAway: text } };
 }

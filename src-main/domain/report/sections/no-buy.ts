@@ -41,13 +41,9 @@ function openLines(context: Context): Line[] {
 function consideredLines(context: Context): Line[] {
   const { advice, words } = context;
   const { prices } = advice.view.bag;
-  switch (advice.status) {
-    case 'stopped':
-      return [];
-    case 'ask-first':
-    case 'coach-first':
-      return [{ text: words.noBuy.waits({ count: prices.length }) }];
-  }
+  if (advice.status === 'stopped') return [];
+  const waits = advice.status === 'ask-first' || advice.status === 'coach-first';
+  if (waits && !context.picked) return [{ text: words.noBuy.waits({ count: prices.length }) }];
   if (prices.length === 0) return [{ text: words.noBuy.noPrices() }];
   const all = considered(context);
   const hidden = all.slice(MOST_LINES).reduce((count, { names }) => count + names.length, 0);

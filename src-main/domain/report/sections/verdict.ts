@@ -1,3 +1,4 @@
+import { MENDED } from '../../advice/plan/status.ts';
 import type { Context } from '../context.ts';
 import { leftOut } from '../context.ts';
 import type { Fact, Section } from '../model.ts';
@@ -7,12 +8,13 @@ import { purchasesOf } from '../purchases.ts';
 export function verdictSection(context: Context): Section {
   const { words } = context;
   const also = alsoTrue(context);
+  const picked = pickedText(context);
   return {
     id: 'verdict',
     title: words.sections.verdict,
     blocks: [
       { kind: 'paragraph', text: verdictSentence(context) },
-      ...(also === '' ? [] : [{ kind: 'paragraph' as const, text: also }]),
+      ...[also, picked].filter((text) => text !== '').map((text) => ({ kind: 'paragraph' as const, text })),
       { kind: 'facts', facts: moneyFacts(context) },
     ],
   };
@@ -22,7 +24,8 @@ export function verdictSection(context: Context): Section {
 export function verdictSentence(context: Context): string {
   const { advice, words } = context;
   const { reader } = advice.view;
-  const mended = advice.status === 'ok';
+  // What was picked by hand is told as it is; what the figures say to it stands below.
+  if (context.picked && advice.status !== 'stopped') return changesSentence(context);
   switch (advice.status) {
     case 'stopped':
       return words.verdict.stopped();
@@ -37,23 +40,49 @@ export function verdictSentence(context: Context): string {
         budget: reader.moneyText(advice.built.instance.budget ?? 0),
         least: leastThatHelps(context),
       });
-    default: {
-      const buys = purchasesOf(context, advice.view.words.stageNow);
-      if (buys.length > 0) {
-        return words.verdict.buys({
-          clubs: buys.map(({ candidate }) => advice.view.words.archetypeName(candidate.archetype)),
-          cash: reader.moneyText(advice.cashMinor),
-          mended,
-        });
-      }
-      const out = [...leftOut(context)].map(advice.view.name);
-      const later = advice.swaps.find(({ stage }) => stage !== advice.view.words.stageNow);
-      if (later && out.length === 0) return words.verdict.later({ stage: later.stage });
-      return out.length > 0
-        ? words.verdict.leavesOnly({ clubs: words.and(out), mended })
-        : words.verdict.nothingHelps();
-    }
+    default:
+      return changesSentence(context);
   }
+}
+
+function changesSentence(context: Context): string {
+  const { advice, words } = context;
+  const { reader, words: said, name } = advice.view;
+  const mended = context.picked ? isMended(context) : advice.status === 'ok';
+  const buys = purchasesOf(context, said.stageNow);
+  if (buys.length > 0) {
+    return words.verdict.buys({
+      clubs: buys.map(({ candidate }) => said.archetypeName(candidate.archetype)),
+      cash: reader.moneyText(advice.cashMinor),
+      mended,
+    });
+  }
+  const out = [...leftOut(context)].map(name);
+  const later = advice.swaps.find(({ stage }) => stage !== said.stageNow);
+  if (later && out.length === 0) return words.verdict.later({ stage: later.stage });
+  if (out.length > 0) {
+    return words.verdict.leavesOnly({ clubs: words.and(out), mended });
+  }
+  return context.picked ? words.verdict.pickedNothing() : words.verdict.nothingHelps();
+}
+
+function isMended({ advice }: Context): boolean {
+  const { headline } = advice.solution;
+  return headline !== null && headline.penalty <= MENDED;
+}
+
+/** What was picked, when and why, and what the figures alone would say first. */
+function pickedText({ advice, words, figures, picked }: Context): string {
+  if (!picked || advice.status === 'stopped') return '';
+  const against =
+    advice.status === 'ask-first' || advice.status === 'coach-first'
+      ? words.verdict.pickedAgainst[advice.status]
+      : null;
+  return [
+    words.verdict.picked({ name: picked.name, day: figures.day(picked.day) }),
+    ...(picked.why === '' ? [] : [words.verdict.pickedWhy({ why: picked.why })]),
+    ...(against === null ? [] : [against]),
+  ].join(' ');
 }
 
 /** The cheapest bag that beats today's, when the budget does not reach it. */
@@ -66,15 +95,13 @@ function leastThatHelps({ advice }: Context): string | null {
 
 function alsoTrue(context: Context): string {
   const { advice, words } = context;
-  const holdsBack = advice.status === 'ask-first' || advice.status === 'coach-first';
+  const holdsBack = !context.picked && ['ask-first', 'coach-first', 'over-budget'].includes(advice.status);
   const out = [...leftOut(context)].map(advice.view.name);
   const now = advice.view.words.stageNow;
   const later =
     advice.swaps.some(({ stage }) => stage === now) && advice.swaps.some(({ stage }) => stage !== now);
   return [
-    ...((holdsBack || advice.status === 'over-budget') && out.length > 0
-      ? [words.verdict.freeMeanwhile({ clubs: words.and(out) })]
-      : []),
+    ...(holdsBack && out.length > 0 ? [words.verdict.freeMeanwhile({ clubs: words.and(out) })] : []),
     ...(later ? [words.verdict.staged()] : []),
   ].join(' ');
 }

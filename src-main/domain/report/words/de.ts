@@ -83,24 +83,31 @@ export const german: ReportWords = {
   and: (parts) => list(parts, 'und'),
   or: (parts) => list(parts, 'oder'),
   verdict: {
-    nothingNeeded: () => 'Nichts kaufen: Der Schlägersatz erfüllt seinen Zweck, wie er ist.',
+    nothingNeeded: () => 'Nichts kaufen: Das Bag erfüllt seinen Zweck, wie es ist.',
     askFirst: () => 'Erst messen: Was noch offen ist, entscheidet, ob sich ein Kauf lohnt.',
     coachFirst: () => 'Erst zum Trainer: Die Zahlen deuten nicht auf die Schläger.',
     stopped: () => 'Keine Kaufempfehlung: Schmerzen sind angegeben, ärztlicher Rat geht vor.',
     overBudget: ({ budget, least }) =>
-      `Jetzt nichts kaufen: Kein Kauf bis ${budget} verbessert den Satz${
+      `Jetzt nichts kaufen: Kein Kauf bis ${budget} verbessert das Bag${
         least === null ? '' : `; der erste, der es täte, kostet insgesamt ${least}`
       }.`,
     buys: ({ clubs, cash, mended }) =>
       `${clubs.length > 2 ? `Die ${String(clubs.length)} Käufe unten` : list(clubs, 'und')} für insgesamt etwa ${cash}${clubs.length > 2 ? ' tätigen' : ' kaufen'}: Das ${
-        mended ? 'bringt den Satz in Ordnung' : 'behebt einen Teil, der Rest kann warten'
+        mended ? 'bringt das Bag in Ordnung' : 'behebt einen Teil, der Rest kann warten'
       }.`,
     leavesOnly: ({ clubs: names, mended }) =>
       `Nichts kaufen: ${names} herauszunehmen ${mended ? 'genügt' : 'hilft und kostet nichts'}.`,
-    nothingHelps: () => 'Jetzt nichts kaufen: Keiner der notierten Preise ist diesem Satz sein Geld wert.',
+    nothingHelps: () => 'Jetzt nichts kaufen: Keiner der notierten Preise ist diesem Bag sein Geld wert.',
     freeMeanwhile: ({ clubs: names }) => `Kostenlos und in jedem Fall richtig: ${names} herausnehmen.`,
     later: ({ stage }) => `Jetzt nichts kaufen: Was sich lohnt, kommt später (${stage}).`,
     staged: () => 'Ein späterer Schritt folgt, wenn seine Bedingung erfüllt ist.',
+    picked: ({ name, day }) => `Gewählt am ${day}: ${name}. Bag und Preise sind die von diesem Tag.`,
+    pickedWhy: ({ why }) => `Der genannte Grund: ${why}`,
+    pickedAgainst: {
+      'ask-first': 'Die Zahlen allein sagten: erst messen, denn was offen ist, kann den Kauf ändern.',
+      'coach-first': 'Die Zahlen allein sagten: erst zum Trainer, denn sie deuten nicht auf die Schläger.',
+    },
+    pickedNothing: () => 'Nichts kaufen: Das Bag bleibt, wie es ist.',
     cash: 'Ausgaben',
     net: 'Nach Verkäufen',
     remaining: 'Rest des Budgets',
@@ -132,7 +139,7 @@ export const german: ReportWords = {
     carriesOf: ({ first, last, carries }) => `${first} bis ${last}: ${carries}`,
     gap: 'Abstand',
     gapChange: ({ before, after, unit }) => `vorher ${before}, nachher ${after} ${unit}`,
-    noGap: () => 'keiner (Ende des Satzes)',
+    noGap: () => 'keiner (Ende des Bags)',
     price: 'Tief – mittel – hoch',
     priceUnknown: () => 'kein Preis notiert',
     fees: 'Versand und Griff',
@@ -142,6 +149,7 @@ export const german: ReportWords = {
     walkAwayAt: ({ price }) => `${price}, nur der Schläger`,
     noCeiling: () => 'keine Grenze außer dem Budget',
     notReckoned: () => 'wird berechnet, wenn der Schritt ansteht',
+    notCheapest: () => 'keine: die Wahl ist nicht die billigste',
     ifNotFound: 'Nicht gefunden?',
     leaveIt: () => 'lassen, nichts stattdessen',
     measuredLoft: 'Loft gemessen',
@@ -158,7 +166,7 @@ export const german: ReportWords = {
     },
   },
   leave: {
-    caption: 'Schläger, die den Satz verlassen',
+    caption: 'Schläger, die das Bag verlassen',
     club: 'Schläger',
     action: 'Tun',
     asking: 'Wahrscheinlicher Preis',
@@ -199,10 +207,10 @@ export const german: ReportWords = {
         over === null ? ': wenig Gewinn für das Geld' : `, ${over} über dem Rest`
       }.`,
     set: ({ cost, over, bought }) =>
-      `insgesamt etwa ${cost}${over === null ? (bought ? '; der Plan erreicht es für weniger' : '; diesem Satz nicht so viel wert') : `, ${over} über dem Rest`}.`,
+      `insgesamt etwa ${cost}${over === null ? (bought ? '; der Plan erreicht es für weniger' : '; diesem Bag nicht so viel wert') : `, ${over} über dem Rest`}.`,
     unusable: () => 'stärker, als bei diesem Tempo oder neben einem Lieblingsschläger angeboten wird.',
     putter: () => 'der Putter steht nicht in Frage.',
-    more: ({ count }) => `Weitere notierte Preise (${String(count)}): diesem Satz ihr Geld nicht wert.`,
+    more: ({ count }) => `Weitere notierte Preise (${String(count)}): diesem Bag ihr Geld nicht wert.`,
     clubsMore: ({ clubs: names, more }) => `${names} und ${String(more)} weitere`,
     waits: ({ count }) =>
       count === 0
@@ -241,8 +249,8 @@ export const german: ReportWords = {
       'Ein Abstand steht beim längeren seiner beiden Schläger. „?“ heißt: wahrscheinlich, aber nicht sicher genug.',
   },
   retest: {
-    on: ({ month }) =>
-      `${month}, oder sobald sich der Schwung ändert: etwa 10 Schläge je Schläger, Carry und nicht Gesamtweite.`,
+    on: ({ when }) =>
+      `${when}, oder sobald sich der Schwung ändert: etwa 10 Schläge je Schläger, Carry und nicht Gesamtweite.`,
     afterPain: () => 'Sobald die Schmerzen vorbei sind und ärztlich nichts dagegen spricht.',
     bought: () => 'Neue Schläger zuerst, sobald sie einige Wochen gespielt sind.',
   },

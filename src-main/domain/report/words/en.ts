@@ -101,6 +101,13 @@ export const english: ReportWords = {
     freeMeanwhile: ({ clubs: names }) => `Free, and right in any case: take out ${names}.`,
     later: ({ stage }) => `Buy nothing now: what is worth buying comes later (${stage}).`,
     staged: () => 'A later stage follows when its condition holds.',
+    picked: ({ name, day }) => `Picked on ${day}: ${name}. Bag and prices are those of that day.`,
+    pickedWhy: ({ why }) => `The reason given: ${why}`,
+    pickedAgainst: {
+      'ask-first': 'The figures alone would say: measure first, since what is open may change the purchase.',
+      'coach-first': 'The figures alone would say: see a coach first, since they do not point to the clubs.',
+    },
+    pickedNothing: () => 'Buy nothing: the bag stays as it is.',
     cash: 'Cash out',
     net: 'Net of sales',
     remaining: 'Left of the budget',
@@ -142,6 +149,7 @@ export const english: ReportWords = {
     walkAwayAt: ({ price }) => `${price} for the club alone`,
     noCeiling: () => 'no ceiling: the budget is the limit',
     notReckoned: () => 'to be reckoned when the stage comes',
+    notCheapest: () => 'none: the pick is not the cheapest way',
     ifNotFound: 'If not found',
     leaveIt: () => 'leave it, buy nothing instead',
     measuredLoft: 'Measured loft',
@@ -240,8 +248,7 @@ export const english: ReportWords = {
       'A gap stands beside the longer of its two clubs. “?” means: likely, but too loose to be sure.',
   },
   retest: {
-    on: ({ month }) =>
-      `${month}, or as soon as the swing changes: about 10 shots a club, carry and not total.`,
+    on: ({ when }) => `${when}, or as soon as the swing changes: about 10 shots a club, carry and not total.`,
     afterPain: () => 'Once the pain is gone and a medical professional agrees.',
     bought: () => 'New clubs first, once they have been played a few weeks.',
   },

@@ -38,6 +38,11 @@ export type ReportWords = {
     /** Nothing now, but something when the condition (a stage's name) holds. */
     later(p: { stage: string }): string;
     staged(): string;
+    /** A way that was picked by hand; the next three follow it. */
+    picked(p: { name: string; day: string }): string;
+    pickedWhy(p: { why: string }): string;
+    pickedAgainst: Record<'ask-first' | 'coach-first', string>;
+    pickedNothing(): string;
     cash: string;
     net: string;
     remaining: string;
@@ -79,6 +84,8 @@ export type ReportWords = {
     walkAwayAt(p: { price: string }): string;
     noCeiling(): string;
     notReckoned(): string;
+    /** Of a pick that another plan beats. */
+    notCheapest(): string;
     ifNotFound: string;
     leaveIt(): string;
     measuredLoft: string;
@@ -155,7 +162,7 @@ export type ReportWords = {
     after: string;
     note(): string;
   };
-  retest: { on(p: { month: string }): string; bought(): string; afterPain(): string };
+  retest: { on(p: { when: string }): string; bought(): string; afterPain(): string };
   assumptions: {
     handicap: string;
     target(p: { handicap: string }): string;

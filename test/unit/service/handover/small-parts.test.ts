@@ -3,11 +3,6 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { fileNamesFor } from '../../../../src-main/service/handover/file-names.ts';
-import {
-  MAX_PICTURE_BYTES,
-  pictureData,
-  PictureError,
-} from '../../../../src-main/service/handover/picture.ts';
 import { SaveError, saveWhole } from '../../../../src-main/service/handover/save.ts';
 
 describe('file names of a batch', () => {
@@ -33,22 +28,6 @@ describe('file names of a batch', () => {
     const [name = ''] = fileNamesFor(['𝒞'.repeat(300)], 'pdf');
     expect([...name]).toHaveLength(80 + '.pdf'.length);
     expect(name.isWellFormed()).toBe(true);
-  });
-});
-
-describe('letterhead picture', () => {
-  const png = Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2]);
-  it('becomes a data address of what its bytes are', () => {
-    expect(pictureData(png)).toBe('data:image/png;base64,iVBORw0KGgoBAg==');
-    expect(pictureData(Uint8Array.from([0xff, 0xd8, 0xff, 0xe0]))).toMatch(/^data:image\/jpeg;/);
-    expect(pictureData(Buffer.from('RIFF\0\0\0\0WEBPVP8 ', 'latin1'))).toMatch(/^data:image\/webp;/);
-  });
-  it('is refused when it is no picture, may hold script, or is too large', () => {
-    expect(() => pictureData(Buffer.from('<svg onload="x"/>'))).toThrow(PictureError);
-    expect(() => pictureData(new Uint8Array())).toThrow(/PNG, JPEG, GIF or WebP/);
-    const large = new Uint8Array(MAX_PICTURE_BYTES + 1);
-    large.set(png);
-    expect(() => pictureData(large)).toThrow(/at most 2/);
   });
 });
 

@@ -1,0 +1,2 @@
+// Svelte's own declaration of what a `.svelte` file exports.
+/// <reference types="svelte" />

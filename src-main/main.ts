@@ -10,9 +10,11 @@ import {
   setupWindow,
   untilClosed,
 } from './electron-host/host.ts';
+import { listenForFiles } from './electron-host/open-files.ts';
 import { registerAppScheme } from './electron-host/protocol.ts';
 import { createClosers, type Closers } from './host/closers.ts';
 import { inTime } from './host/in-time.ts';
+import { checkFiles, openAllForWindow, UnfitFile } from './host/opened-files.ts';
 import { readStartOptions, USAGE, WrongUse } from './host/options.ts';
 import { plainText } from './host/plain-text.ts';
 
@@ -24,6 +26,8 @@ const BUILT = {
   workerFile: new URL('./solve-worker.js', import.meta.url),
 };
 
+const fileEvents = listenForFiles(app);
+
 async function run(closers: Closers): Promise<number> {
   const given = process.argv.slice(app.isPackaged ? 1 : 2);
   const options = readStartOptions(given, process.env['INIT_CWD'] ?? process.cwd());
@@ -32,17 +36,19 @@ async function run(closers: Closers): Promise<number> {
     return 0;
   }
   if (options.mode === 'no-window') throw new WrongUse('The Electron host has a window always.');
+  checkFiles(options.files);
   setupProcess();
   registerAppScheme();
   const folder = await setupDataFolder(options, closers);
   if ('exitCode' in folder) return folder.exitCode;
   await app.whenReady();
   const gate = await setupService(folder.dataDir, BUILT.workerFile, closers);
+  void openAllForWindow(gate, options.files);
   const painted = Promise.withResolvers<undefined>();
   const onPainted = () => painted.resolve(undefined);
   const window = setupWindow({ ...BUILT, gate, dataDir: folder.dataDir, closers, onPainted });
   setupMenu(window);
-  await setupOthers(folder.dataDir, window, closers);
+  await setupOthers({ gate, dataDir: folder.dataDir, fileEvents }, window, closers);
   if (options.mode === 'check') {
     await inTime(painted.promise, 60_000, () => new Error('The window did not paint within 60 s.'));
     const display = process.env['WAYLAND_DISPLAY'] ?? process.env['DISPLAY'] ?? 'desktop';
@@ -57,7 +63,7 @@ const closers = createClosers((what, error) => say(`Closing ${what}: ${plainText
 void run(closers)
   .catch((error: unknown) => {
     say(plainText(error));
-    return error instanceof WrongUse ? 2 : 1;
+    return error instanceof WrongUse || error instanceof UnfitFile ? 2 : 1;
   })
   .then(async (exitCode) => {
     await closers.closeAll();

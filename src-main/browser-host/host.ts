@@ -1,10 +1,12 @@
 import type { Gate } from '../contract/gate.ts';
+import type { Asked } from '../host/asked.ts';
 import { inTime } from '../host/in-time.ts';
 import { plainText } from '../host/plain-text.ts';
 import { openChromiumPrinter } from '../host/print/chromium-printer.ts';
 import type { OpenPrinter } from '../service/handover/printer.ts';
 import { createClosers, type Closers } from '../host/closers.ts';
 import { chooseDataFolder } from '../host/data-folder.ts';
+import { checkFiles, openAllForWindow, UnfitFile } from '../host/opened-files.ts';
 import { secondStart } from '../host/second-start.ts';
 import { deferredGate } from './deferred-gate.ts';
 import { presentDisplay, startVirtualDisplay, type Display } from './display.ts';
@@ -50,7 +52,7 @@ export async function runHost(parts: HostParts): Promise<number> {
     return await run(parts, options, closers);
   } catch (error) {
     parts.say(plainText(error));
-    return error instanceof WrongUse ? 2 : 1;
+    return error instanceof WrongUse || error instanceof UnfitFile ? 2 : 1;
   } finally {
     await closers.closeAll();
   }
@@ -58,26 +60,18 @@ export async function runHost(parts: HostParts): Promise<number> {
 
 async function run(parts: HostParts, options: StartOptions, closers: Closers): Promise<number> {
   const { say, print } = parts;
+  const { files } = options;
+  checkFiles(files);
   const display = await chooseDisplay(parts, options, closers);
   const mode = options.mode === 'window' && display === null ? 'no-window' : options.mode;
 
   const dataDir = chooseDataFolder(options, closers);
   const lock = parts.tryLock(dataDir);
-  if (lock === null) return secondStart(mode, dataDir, say);
-  closers.add('the lock', () => lock.release());
-
-  // Set once there is a window; a second start may come before.
-  let showWindow: (() => Promise<void>) | null = null;
-  const onFront = async (): Promise<FirstSays> => {
-    await showWindow?.();
-    return mode === 'no-window' ? 'has-no-window' : 'brought-to-front';
-  };
-  try {
-    const others = await listenForOthers(dataDir, onFront);
-    closers.add('the control socket', () => others.close());
-  } catch (error) {
-    say(`A second start will not find this one (${plainText(error)}).`);
+  // Files are shown by the first, wherever its window is.
+  if (lock === null) {
+    return secondStart({ mode: files.length > 0 ? options.mode : mode, files }, dataDir, say);
   }
+  closers.add('the lock', () => lock.release());
 
   // Not awaited yet: the window comes up while the database opens.
   const opening = parts.createGate({
@@ -85,10 +79,28 @@ async function run(parts: HostParts, options: StartOptions, closers: Closers): P
     openPrinter: () => openChromiumPrinter({ chromium: parts.chromium }),
   });
   closers.add('the service', async () => (await opening.catch(() => null))?.close());
+  const gate = deferredGate(opening);
+  void openAllForWindow(gate, files);
+
+  // Set once there is a window; a second start may come before.
+  let showWindow: (() => Promise<void>) | null = null;
+  const onAsked = async (asked: Asked): Promise<FirstSays> => {
+    // Not waited for: a large file takes longer than the second start waits.
+    void openAllForWindow(gate, asked.files);
+    await showWindow?.();
+    return mode === 'no-window' ? 'has-no-window' : 'brought-to-front';
+  };
+  try {
+    const others = await listenForOthers(dataDir, onAsked);
+    closers.add('the control socket', () => others.close());
+  } catch (error) {
+    say(`A second start will not find this one (${plainText(error)}).`);
+  }
+
   const painted = Promise.withResolvers<undefined>();
   const opened = Promise.withResolvers<undefined>();
   const loopback = await startLoopback({
-    gate: deferredGate(opening),
+    gate,
     rendererDir: parts.rendererDir,
     onPainted: () => painted.resolve(undefined),
     onOpened: () => opened.resolve(undefined),

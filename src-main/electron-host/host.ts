@@ -4,6 +4,7 @@ import type { Gate } from '../contract/gate.ts';
 import type { Closers } from '../host/closers.ts';
 import { chooseDataFolder } from '../host/data-folder.ts';
 import type { StartOptions } from '../host/options.ts';
+import { openAllForWindow } from '../host/opened-files.ts';
 import { secondStart } from '../host/second-start.ts';
 import { listenForOthers } from '../host/single-instance.ts';
 import { readStaticFiles } from '../host/static-files.ts';
@@ -11,6 +12,7 @@ import { createService } from '../service/service.ts';
 import { mountIpcGate } from './ipc-gate.ts';
 import { lockAllContents, lockSession, PROCESS_SWITCHES } from './lockdown.ts';
 import { menuTemplate } from './menu.ts';
+import type { FileEvents } from './open-files.ts';
 import { openPagePrinter } from './page-printer.ts';
 import { serveApp } from './protocol.ts';
 import { bringToFront, openWindow } from './window.ts';
@@ -33,7 +35,7 @@ export async function setupDataFolder(
 ): Promise<{ dataDir: string } | { exitCode: number }> {
   const dataDir = chooseDataFolder(options, closers);
   const lock = tryLock(dataDir);
-  if (lock === null) return { exitCode: await secondStart(options.mode, dataDir, say) };
+  if (lock === null) return { exitCode: await secondStart(options, dataDir, say) };
   closers.add('the lock', () => lock.release());
   // Chromium's own files: private as the folder is, and not beside another program's.
   app.setPath('userData', `${dataDir}/window-profile`);
@@ -78,9 +80,19 @@ export function setupMenu(window: BrowserWindow): void {
   Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate({ isMac, press })));
 }
 
-export async function setupOthers(dataDir: string, window: BrowserWindow, closers: Closers): Promise<void> {
-  const others = await listenForOthers(dataDir, () => {
+/** Later starts, and files that are opened while the program runs. */
+export async function setupOthers(
+  { gate, dataDir, fileEvents }: { gate: Gate; dataDir: string; fileEvents: FileEvents },
+  window: BrowserWindow,
+  closers: Closers,
+): Promise<void> {
+  const show = (files: readonly string[]) => {
+    void openAllForWindow(gate, files);
     bringToFront(window);
+  };
+  fileEvents.onFile((file) => show([file]));
+  const others = await listenForOthers(dataDir, ({ files }) => {
+    show(files);
     return Promise.resolve('brought-to-front');
   });
   closers.add('the control socket', () => others.close());

@@ -10,7 +10,7 @@ import type { StartOptions } from './options.ts';
  * the user's own.
  * @throws UnfitFolder
  */
-export function chooseDataFolder(options: StartOptions, closers: Closers): string {
+export function chooseDataFolder(options: Pick<StartOptions, 'mode' | 'dataDir'>, closers: Closers): string {
   if (options.mode === 'check' && options.dataDir === null) {
     const folder = mkdtempSync(join(tmpdir(), 'loftledger-check-'));
     closers.add('the data folder of the check', () => rmSync(folder, { recursive: true, force: true }));

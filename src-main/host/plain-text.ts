@@ -2,5 +2,7 @@
 export function plainText(error: unknown): string {
   if (!(error instanceof Error)) return String(error);
   const remedy = (error as { remedy?: unknown }).remedy;
-  return typeof remedy === 'string' ? `${error.message}. ${remedy}` : error.message;
+  return typeof remedy === 'string'
+    ? `${error.message.replace(/(?<![.!?])$/, '.')} ${remedy}`
+    : error.message;
 }

@@ -16,3 +16,10 @@ export function readUploadName(name: string | null): string | null {
   // eslint-disable-next-line no-control-regex
   return /[\u0000-\u001f\u007f/\\]/.test(name) || /^\.+$/.test(name) ? null : name;
 }
+
+/** A name from the disk made into one that an upload may have; its ending stays. */
+export function showableName(name: string): string {
+  // eslint-disable-next-line no-control-regex
+  const plain = name.toWellFormed().replace(/[\u0000-\u001f\u007f/\\]/g, '_');
+  return readUploadName(plain.length > 255 ? `${plain.slice(0, 200)}…${plain.slice(-50)}` : plain) ?? 'file';
+}

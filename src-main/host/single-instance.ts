@@ -3,11 +3,11 @@ import { chmodSync, rmSync } from 'node:fs';
 import { connect, createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { askLine, LONGEST_ASK, readAsk, type Asked } from './asked.ts';
 
 /** What the first start answers the second. */
 export type FirstSays = 'brought-to-front' | 'has-no-window';
 
-const ASK_FRONT = 'front\n';
 /** Asked again for this long, since the first may be starting itself. */
 const ASK_FOR_MS = 5_000;
 const ASK_EVERY_MS = 100;
@@ -30,11 +30,11 @@ export function controlAddress(dataDir: string, platform: NodeJS.Platform = proc
 
 /**
  * The first start, which holds the instance lock, answers later ones.
- * @param onFront brings the window to the front; tells whether there is one.
+ * @param onAsked opens the files and brings the window to the front; tells whether there is one.
  */
 export async function listenForOthers(
   dataDir: string,
-  onFront: () => Promise<FirstSays>,
+  onAsked: (asked: Asked) => Promise<FirstSays>,
 ): Promise<{ close(): Promise<void> }> {
   const address = controlAddress(dataDir);
   const isFile = !address.startsWith('\\\\');
@@ -46,12 +46,17 @@ export async function listenForOthers(
     socket.on('error', () => socket.destroy());
     socket.setEncoding('utf8').on('data', (text: string) => {
       asked += text;
-      if (asked === ASK_FRONT) {
-        onFront().then(
+      if (asked.length > LONGEST_ASK) socket.destroy();
+      if (!asked.includes('\n')) return;
+      const ask = readAsk(asked);
+      asked = '';
+      if (ask === null) socket.destroy();
+      else {
+        onAsked(ask).then(
           (says) => socket.end(`${says}\n`),
           () => socket.destroy(),
         );
-      } else if (asked.length >= ASK_FRONT.length) socket.destroy();
+      }
     });
   });
   server.maxConnections = 8;
@@ -66,22 +71,26 @@ export async function listenForOthers(
 }
 
 /**
- * The second start asks the first to show itself.
+ * The second start asks the first to show itself, and the files.
  * @returns null when the one who holds the folder does not answer (a command that is just running, or one that hangs).
  */
-export async function askTheFirst(dataDir: string, forMs = ASK_FOR_MS): Promise<FirstSays | null> {
+export async function askTheFirst(
+  dataDir: string,
+  asked: Asked = { files: [] },
+  forMs = ASK_FOR_MS,
+): Promise<FirstSays | null> {
   const address = controlAddress(dataDir);
   for (let waitedMs = 0; ; waitedMs += ASK_EVERY_MS) {
-    const says = await askOnce(address);
+    const says = await askOnce(address, askLine(asked));
     if (says !== null || waitedMs >= forMs) return says;
     await new Promise((resolve) => setTimeout(resolve, ASK_EVERY_MS));
   }
 }
 
-function askOnce(address: string): Promise<FirstSays | null> {
+function askOnce(address: string, line: string): Promise<FirstSays | null> {
   return new Promise((resolve) => {
     let said = '';
-    const socket = connect(address, () => socket.write(ASK_FRONT));
+    const socket = connect(address, () => socket.write(line));
     socket.setTimeout(ANSWER_WITHIN_MS, () => socket.destroy());
     socket.setEncoding('utf8').on('data', (text: string) => {
       said = (said + text).slice(0, 100);

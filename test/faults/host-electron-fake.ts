@@ -21,6 +21,9 @@ class App extends EventEmitter {
   setPath = (name: string) => note(`path ${name}`);
   getVersion = () => '0.0.0';
   whenReady = () => {
+    // macOS hands a double-clicked file over before anything is ready.
+    const file = process.env['FAKE_ELECTRON_OPENS'];
+    if (file !== undefined) this.emit('open-file', { preventDefault: () => note('file taken') }, file);
     note('ready');
     return Promise.resolve();
   };
@@ -71,6 +74,8 @@ export class BrowserWindow extends EventEmitter {
     app.emit('web-contents-created', {}, this.webContents);
   }
   show = () => undefined;
+  focus = () => undefined;
+  isMinimized = () => false;
   async loadURL(url: string) {
     const page = await serve?.(new Request(url));
     note(`page ${String(page?.status)}`);
@@ -78,6 +83,7 @@ export class BrowserWindow extends EventEmitter {
     await new Promise((resolve) => setTimeout(resolve, 0));
     await this.#playPage();
     await serve?.(new Request('app://loftledger/painted', { method: 'POST' }));
+    if (process.env['FAKE_ELECTRON_CLOSES'] !== undefined) this.emit('closed');
   }
   async #playPage() {
     const ask = (call: string, args: unknown) => {
@@ -87,6 +93,16 @@ export class BrowserWindow extends EventEmitter {
     const opened = await ask('players.openDemo', { demo: 'invented-bag' });
     const { bagId } = opened?.value as { bagId: number };
     const plan = await ask('answers.plan', { bagId });
+    const files = process.env['FAKE_ELECTRON_FILES'];
+    if (files !== undefined) {
+      const names: string[] = [];
+      while (names.length < Number(files)) {
+        const answer = await ask('files.opened', {});
+        names.push(...(answer?.value as { name: string }[]).map(({ name }) => name));
+        await new Promise((resolve) => setTimeout(resolve, 10));
+      }
+      note(`opened ${names.sort().join(' ')}`);
+    }
     note(`plan ${plan?.ok === true ? 'answered' : JSON.stringify(plan)}`);
   }
 }

@@ -1,4 +1,5 @@
 import { spawnSync } from 'node:child_process';
+import { existsSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ensureBuilt } from '../../build/ensure-built.mjs';
@@ -17,18 +18,20 @@ beforeAll(async () => {
 });
 afterAll(() => temp.remove());
 
-function start(...argv: string[]) {
+/** With a window the fake runs on until it is ended. */
+function start(argv: string[], env: Record<string, string> = {}) {
   const entry = join(ROOT, 'out', 'main', 'main.js');
   // Electron's argv has the project folder before the user's words; Node's has the entry there.
   return spawnSync(process.execPath, ['--import', HOOKS, entry, ...argv], {
     encoding: 'utf8',
     cwd: temp.dir,
+    env: { ...process.env, INIT_CWD: temp.dir, ...env },
   });
 }
 
 describe('the Electron entry', () => {
   it('sets everything up in order, answers the page, and takes all down again', () => {
-    const run = start('--check', '--data', join(temp.dir, 'data'));
+    const run = start(['--check', '--data', join(temp.dir, 'data')]);
     expect(run.status, run.stderr).toBe(0);
     expect(JSON.parse(run.stdout)).toMatchObject({
       host: 'electron',
@@ -54,8 +57,33 @@ describe('the Electron entry', () => {
     expect(steps.indexOf('switch host-resolver-rules')).toBeLessThan(steps.indexOf('ready'));
   });
 
+  it('gives files of its arguments, and those that the system hands over, to the window', () => {
+    const names = ['given.json', 'clicked.loftledger'];
+    for (const name of names) writeFileSync(join(temp.dir, name), '{}');
+    const run = start(['--data', join(temp.dir, 'files'), 'given.json'], {
+      FAKE_ELECTRON_OPENS: join(temp.dir, 'clicked.loftledger'),
+      FAKE_ELECTRON_FILES: '2',
+      FAKE_ELECTRON_CLOSES: '1',
+    });
+    expect(run.status, run.stderr).toBe(0);
+    const steps = JSON.parse(run.stderr.trim().split('\n').at(-1) ?? '') as string[];
+    expect(steps).toContain('file taken');
+    expect(steps).toContain('opened clicked.loftledger given.json');
+    // What has to be done before Electron is ready still is.
+    for (const step of ['sandbox', 'scheme', 'path userData']) {
+      expect(steps.indexOf(step)).toBeLessThan(steps.indexOf('ready'));
+    }
+  });
+
+  it('is 2 for a file that is not there, with its path and what to do', () => {
+    const run = start(['--data', join(temp.dir, 'typo'), 'typo.loftledger']);
+    expect(run.status).toBe(2);
+    expect(run.stderr).toContain('typo.loftledger: there is no such file. Check the path.');
+    expect(existsSync(join(temp.dir, 'typo'))).toBe(false);
+  });
+
   it('refuses what it does not understand with the usage', () => {
-    const run = start('--wat');
+    const run = start(['--wat']);
     expect(run.status).toBe(2);
     expect(run.stderr).toContain('--no-window');
     expect(run.stdout).toBe('');

@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { tryLock } from '../../../db/lock.ts';
@@ -85,6 +85,46 @@ describe('a second start on the same data', () => {
     expect(served.said.join()).toContain('--data');
     first.end();
     expect(await first.code).toBe(0);
+  });
+});
+
+describe('a start with files', () => {
+  const file = (name: string) => {
+    writeFileSync(join(temp.dir, name), 'x');
+    return name;
+  };
+
+  it('opens them in the window, in their order', async () => {
+    const host = start(['--no-window', '--data', 'd', file('b.loftledger'), file('a.json')]);
+    await expect.poll(() => host.gate.opened).toEqual(['b.loftledger', 'a.json']);
+    host.end();
+    expect(await host.code).toBe(0);
+  });
+
+  it('that is the second opens them in the first, also where the display is another', async () => {
+    const first = start(['--no-window', '--data', 'd']);
+    await expect.poll(() => first.printed.length).toBe(1);
+    const second = start(['--data', 'd', file('b.loftledger')]);
+    expect(await second.code).toBe(0);
+    expect(second.said.join()).toContain('Its page shows what was opened.');
+    await expect.poll(() => first.gate.opened).toEqual(['b.loftledger']);
+    const served = start(['--no-window', '--data', 'd', 'b.loftledger']);
+    expect(await served.code).toBe(1);
+    expect(first.gate.opened).toHaveLength(1);
+    first.end();
+    await first.code;
+  });
+
+  it('that are not there, or no files, is 2 with path and remedy, and touches nothing', async () => {
+    for (const [name, words] of [
+      ['typo.loftledger', 'typo.loftledger: there is no such file. Check the path.'],
+      ['.', 'it is a folder'],
+    ] as const) {
+      const host = start(['--data', 'd', name]);
+      expect(await host.code).toBe(2);
+      expect(host.said.join()).toContain(words);
+    }
+    expect(existsSync(join(temp.dir, 'd'))).toBe(false);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { asCallRequest, readUploadName } from '../../../src-main/host/requests.ts';
+import { asCallRequest, readUploadName, showableName } from '../../../src-main/host/requests.ts';
 
 describe('asCallRequest', () => {
   it('takes a name and arguments, whatever they are', () => {
@@ -44,4 +44,22 @@ describe('readUploadName', () => {
       expect(readUploadName(name)).toBeNull();
     },
   );
+});
+
+describe('showableName', () => {
+  it.each([
+    ['range.csv', 'range.csv'],
+    ['a\\b/c\u0000.csv', 'a_b_c_.csv'],
+    ['\ud800.json', '\ufffd.json'],
+    ['..', 'file'],
+    ['', 'file'],
+  ])('%j becomes %j', (name, shown) => {
+    expect(showableName(name)).toBe(shown);
+  });
+  it('keeps the ending of one that is too long', () => {
+    const shown = showableName(`${'x'.repeat(300)}.loftledger`);
+    expect(shown.length).toBeLessThanOrEqual(255);
+    expect(shown).toMatch(/^x{200}…x+\.loftledger$/);
+    expect(readUploadName(shown)).toBe(shown);
+  });
 });

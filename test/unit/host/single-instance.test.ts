@@ -9,6 +9,7 @@ import {
   type FirstSays,
 } from '../../../src-main/host/single-instance.ts';
 import { secondStart } from '../../../src-main/host/second-start.ts';
+import type { Asked } from '../../../src-main/host/asked.ts';
 import { makeTempDir } from '../browser-host/kit.ts';
 
 let temp: ReturnType<typeof makeTempDir>;
@@ -46,9 +47,9 @@ describe('a second start', () => {
   });
 
   it('learns nothing when nobody listens, or the first cannot', async () => {
-    expect(await askTheFirst(temp.dir, 0)).toBeNull();
+    expect(await askTheFirst(temp.dir, undefined, 0)).toBeNull();
     const others = await listenForOthers(temp.dir, () => Promise.reject(new Error('no window any more')));
-    expect(await askTheFirst(temp.dir, 0)).toBeNull();
+    expect(await askTheFirst(temp.dir, undefined, 0)).toBeNull();
     await others.close();
   });
 
@@ -59,16 +60,30 @@ describe('a second start', () => {
     await others.close();
   });
 
+  it('hands its files to the first, whose window shows them', async () => {
+    const asked: Asked[] = [];
+    const said: string[] = [];
+    const others = await listenForOthers(temp.dir, (one) => {
+      asked.push(one);
+      return Promise.resolve('brought-to-front');
+    });
+    const files = ['/home/coach/ä "b".loftledger', '/x.csv'];
+    expect(await secondStart({ mode: 'window', files }, temp.dir, (line) => said.push(line))).toBe(0);
+    expect(asked).toEqual([{ files }]);
+    expect(said.join()).toContain('shows what was opened');
+    await others.close();
+  });
+
   it('says what happened, with the exit code', async () => {
     const said: string[] = [];
     const say = (line: string) => void said.push(line);
     const others = await first('brought-to-front');
-    expect(await secondStart('window', temp.dir, say)).toBe(0);
-    expect(await secondStart('no-window', temp.dir, say)).toBe(1);
-    expect(await secondStart('check', temp.dir, say)).toBe(1);
+    expect(await secondStart({ mode: 'window', files: [] }, temp.dir, say)).toBe(0);
+    expect(await secondStart({ mode: 'no-window', files: [] }, temp.dir, say)).toBe(1);
+    expect(await secondStart({ mode: 'check', files: [] }, temp.dir, say)).toBe(1);
     await others.close();
     const silent = await first('has-no-window');
-    expect(await secondStart('window', temp.dir, say)).toBe(0);
+    expect(await secondStart({ mode: 'window', files: [] }, temp.dir, say)).toBe(0);
     await silent.close();
     expect(said[0]).toContain('brought to the front');
     expect(said[1]).toContain('--data');
@@ -81,19 +96,36 @@ describe('the control socket', () => {
     writeFileSync(join(temp.dir, 'window.sock'), 'left behind');
     const others = await first('brought-to-front');
     expect(statSync(join(temp.dir, 'window.sock')).mode & 0o777).toBe(0o600);
-    expect(await askTheFirst(temp.dir, 0)).toBe('brought-to-front');
+    expect(await askTheFirst(temp.dir, undefined, 0)).toBe('brought-to-front');
     await others.close();
   });
 
-  it('hangs up on anything else', async () => {
-    const others = await first('brought-to-front');
+  it.each([
+    ['another word', 'open the pod bay doors\n'],
+    ['a path from nowhere', 'open ["mine.loftledger"]\n'],
+    ['a path with a zero byte', 'open ["/mine\\u0000.loftledger"]\n'],
+    ['a path with half a letter', 'open ["/\\ud800"]\n'],
+    ['a path without end', `open ["/${'x'.repeat(5000)}"]\n`],
+    ['no list', 'open {"length":1}\n'],
+    ['a list of others', 'open [1]\n'],
+    ['an empty list', 'open []\n'],
+    ['too many', `open ${JSON.stringify(Array.from({ length: 101 }, () => '/x'))}\n`],
+    ['two lines', 'front\nfront\n'],
+    ['more than there can be', 'x'.repeat(1024 * 1024 + 1)],
+  ])('hangs up on %s', async (_, sent) => {
+    const asked: Asked[] = [];
+    const others = await listenForOthers(temp.dir, (one) => {
+      asked.push(one);
+      return Promise.resolve('brought-to-front');
+    });
     const answer = await new Promise<string>((resolve) => {
       let text = '';
-      const socket = connect(join(temp.dir, 'window.sock'), () => socket.write('open the pod bay doors\n'));
+      const socket = connect(join(temp.dir, 'window.sock'), () => socket.write(sent));
       socket.on('data', (part) => (text += String(part))).on('error', () => undefined);
       socket.on('close', () => resolve(text));
     });
     expect(answer).toBe('');
+    expect(asked).toEqual([]);
     await others.close();
   });
 });

@@ -1,4 +1,4 @@
-import { guarded, StorageError } from './errors.ts';
+import { codeOf, guarded, StorageError } from './errors.ts';
 import type { Db } from './sqlite.ts';
 
 /** quick: structure; full: every index entry against its table as well. */
@@ -12,7 +12,7 @@ const PROBLEMS_SHOWN = 5;
  * @throws StorageError 'damaged' with the first problems.
  */
 export function checkDatabase(db: Db, file: string, level: CheckLevel): void {
-  guarded(file, 'Checking', () => {
+  lookingAt(file, () => {
     const pragma = level === 'full' ? 'integrity_check' : 'quick_check';
     const rows = db.pragma(`${pragma}(${PROBLEMS_SHOWN})`) as Record<string, string>[];
     const problems = rows.flatMap((row) => Object.values(row)).filter((text) => text !== 'ok');
@@ -20,6 +20,23 @@ export function checkDatabase(db: Db, file: string, level: CheckLevel): void {
       throw new StorageError('damaged', `Checking ${file}: ${problems.join('; ')}`, RESTORE, file);
     }
     checkLinks(db, file);
+  });
+}
+
+/**
+ * Runs fn, which only looks at a file. An error in SQL there (a function that does not exist, say) comes from the file's
+ * own schema, where a byte was changed: the program's statements do not name what is not there.
+ * @throws StorageError
+ */
+export function lookingAt<T>(file: string, fn: () => T): T {
+  return guarded(file, 'Checking', () => {
+    try {
+      return fn();
+    } catch (error) {
+      if (codeOf(error) !== 'SQLITE_ERROR') throw error;
+      const detail = error instanceof Error ? error.message : String(error);
+      throw new StorageError('damaged', `Checking ${file}: ${detail}`, RESTORE, file, error);
+    }
   });
 }
 

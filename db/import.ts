@@ -2,7 +2,7 @@ import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { backupFolderOf } from './backup.ts';
-import { checkDatabase } from './check.ts';
+import { checkDatabase, lookingAt } from './check.ts';
 import { guarded, StorageError, toStorageError } from './errors.ts';
 import { exists, makePrivateFile, makePrivateFolder, removeDatabase } from './files.ts';
 import { COPY } from './leftovers.ts';
@@ -130,7 +130,7 @@ function withCopy<T>({ file, migrations, copyPrefix }: Looked, fn: (copy: string
       const copy = join(folder, 'copy.loftledger');
       copyFileSync(file, copy);
       if (exists(`${file}-wal`)) copyFileSync(`${file}-wal`, `${copy}-wal`);
-      return fn(copy, checkCopy(copy, file, migrations));
+      return lookingAt(file, () => fn(copy, checkCopy(copy, file, migrations)));
     } finally {
       rmSync(folder, { recursive: true, force: true });
     }

@@ -1,6 +1,6 @@
 import { dirname } from 'node:path';
 import { backupFolderOf } from './backup.ts';
-import { checkDatabase, type CheckLevel } from './check.ts';
+import { checkDatabase, lookingAt, type CheckLevel } from './check.ts';
 import { finishErasure } from './erase.ts';
 import { guarded, StorageError } from './errors.ts';
 import { exists, makePrivateFile, makePrivateFolder, publish, removeDatabase, sizeOf } from './files.ts';
@@ -113,7 +113,7 @@ function openToWrite(options: OpenOptions, migrations: readonly Migration[]): Op
   const { file, now } = options;
   const { bytes, walLeft } = verifyHeader(file, migrations.length);
   return opening(options, (db) => {
-    refuseWrongSchema(db, file, migrations);
+    lookingAt(file, () => refuseWrongSchema(db, file, migrations));
     const pendingCheck = checkNow(db, options, bytes, walLeft);
     turnOnLog(db, file);
     const backupDir = options.backupDir ?? backupFolderOf(file);
@@ -138,7 +138,7 @@ function openToRead(options: OpenOptions, migrations: readonly Migration[]): Ope
     );
   }
   return opening(options, (db) => {
-    refuseWrongSchema(db, file, migrations);
+    lookingAt(file, () => refuseWrongSchema(db, file, migrations));
     const pendingCheck = checkNow(db, options, bytes, walLeft);
     return { created: false, upgradedFrom: null, backup: null, unclean: walLeft, pendingCheck };
   });

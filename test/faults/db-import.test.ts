@@ -137,6 +137,12 @@ const CHANGES: [string, (db: Db) => void, code: string, message: RegExp][] = [
     /rows of player.*handicap BETWEEN/,
   ],
   [
+    'a letter of the schema changed, so that a rule calls what does not exist (database files 248)',
+    (db) => rewriteTable(db, 'setting', (sql) => sql.replace('json_valid', 'json_valmd')),
+    'damaged',
+    /no such function: json_valmd|unknown function/,
+  ],
+  [
     'an infinite number',
     (db) => {
       rewriteTable(db, 'player', withoutChecks);

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { shownJson, wellCut } from '../domain/solve/shown.ts';
 
 /** One reason why an input is not taken: where (JSON path), what stood there, what is wrong, what to do. */
 export type Refusal = { path: string; value: string; message: string; remedy: string };
@@ -20,23 +21,21 @@ export function refusalLine(refusal: Refusal): string {
 
 /** A value as it is shown in a message: JSON, cut to 60 characters. */
 export function shownValue(value: unknown): string {
-  if (value === undefined) return '(missing)';
-  let text: string;
-  try {
-    text = typeof value === 'number' ? String(value) : (JSON.stringify(value) ?? String(value));
-  } catch {
-    text = String(value);
-  }
-  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
+  return value === undefined ? '(missing)' : shownJson(value);
 }
+
+/** The most of a key that a message shows. */
+const KEY = 80;
 
 /** JSON path in the usual spelling: `$.clubs[3].carry`. */
 export function jsonPath(path: readonly PropertyKey[]): string {
   let text = '$';
   for (const step of path) {
     if (typeof step === 'number') text += `[${String(step)}]`;
-    else if (/^[A-Za-z_$][\w$]*$/.test(String(step))) text += `.${String(step)}`;
-    else text += `[${JSON.stringify(String(step))}]`;
+    else {
+      const key = wellCut(String(step), KEY);
+      text += /^[A-Za-z_$][\w$]*$/.test(key) ? `.${key}` : `[${JSON.stringify(key)}]`;
+    }
   }
   return text;
 }
@@ -53,20 +52,23 @@ function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
 /** zod's issues in our words: at most `most` refusals, each with place, value and remedy. */
 export function refusalsOf(error: z.ZodError, root: unknown, most = 10): Refusal[] {
   const all: Refusal[] = [];
-  for (const issue of error.issues) all.push(...refusalsOfIssue(issue, root));
+  for (const issue of error.issues) {
+    if (all.length >= most) break;
+    all.push(...refusalsOfIssue(issue, root, most));
+  }
   return all.slice(0, most);
 }
 
-function refusalsOfIssue(issue: z.core.$ZodIssue, root: unknown): Refusal[] {
+function refusalsOfIssue(issue: z.core.$ZodIssue, root: unknown, most: number): Refusal[] {
   const path = jsonPath(issue.path);
   const found = valueAt(root, issue.path);
   const value = shownValue(found);
   switch (issue.code) {
     case 'unrecognized_keys':
-      return issue.keys.map((key) => ({
+      return issue.keys.slice(0, most).map((key) => ({
         path: jsonPath([...issue.path, key]),
         value: shownValue(valueAt(root, [...issue.path, key])),
-        message: `"${key}" is not a key that is known here`,
+        message: `"${wellCut(key, KEY)}" is not a key that is known here`,
         remedy: 'Check its spelling or take it out.',
       }));
     case 'invalid_type':

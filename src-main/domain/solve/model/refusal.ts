@@ -1,12 +1,21 @@
+import { shownJson, wellCut } from './shown.ts';
+
 /** Why an instance is refused: where, which value, what is wrong with it and what to do. */
 export type Refusal = { path: string; value: unknown; message: string; remedy: string };
+
+/** Refusals in the message; a hostile file could have a million. */
+const TOLD = 100;
 
 /** Thrown with every refusal found, never with the first alone. */
 export class InstanceError extends Error {
   readonly refusals: Refusal[];
 
   constructor(refusals: Refusal[]) {
-    super(refusals.map((r) => `${r.path}: ${r.message} (${show(r.value)}). ${r.remedy}`).join('\n'));
+    const lines = refusals
+      .slice(0, TOLD)
+      .map((r) => `${r.path}: ${r.message} (${show(r.value)}). ${r.remedy}`);
+    const more = refusals.length - lines.length;
+    super([...lines, ...(more > 0 ? [`and ${more} more`] : [])].join('\n'));
     this.name = 'InstanceError';
     this.refusals = refusals;
   }
@@ -15,16 +24,11 @@ export class InstanceError extends Error {
 /** Longest value shown in a message, in characters. */
 const SHOWN = 80;
 
-const show = (value: unknown): string => {
-  const text =
-    typeof value === 'string' || Array.isArray(value) || (typeof value === 'object' && value !== null)
-      ? (JSON.stringify(value) ?? 'nothing')
-      : String(value);
-  return text.length > SHOWN ? `${text.slice(0, SHOWN)}…` : text;
-};
+const show = (value: unknown): string => (value === undefined ? 'undefined' : shownJson(value, SHOWN));
 
 /** `$.items[3].price`; keys that are not plain names are quoted. */
 export const at = (path: string, key: string | number): string => {
   if (typeof key === 'number') return `${path}[${key}]`;
-  return /^[A-Za-z_$][\w$]*$/.test(key) ? `${path}.${key}` : `${path}[${JSON.stringify(key)}]`;
+  const shown = wellCut(key, SHOWN);
+  return /^[A-Za-z_$][\w$]*$/.test(shown) ? `${path}.${shown}` : `${path}[${JSON.stringify(shown)}]`;
 };

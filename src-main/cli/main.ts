@@ -1,26 +1,6 @@
-import { backupCommand } from './commands/backup.ts';
-import { catalogueCommand } from './commands/catalogue.ts';
-import { exportCommand } from './commands/export.ts';
-import { flightCommand } from './commands/flight.ts';
-import { handoverCommand } from './commands/handover.ts';
-import { importCommand } from './commands/import.ts';
-import { planCommand } from './commands/plan.ts';
-import { restoreCommand } from './commands/restore.ts';
-import { solveCommand } from './commands/solve.ts';
+import { COMMANDS } from './commands/index.ts';
 import { EXIT } from './exit.ts';
 import { runCommand } from './run.ts';
-
-const COMMANDS = [
-  planCommand,
-  solveCommand,
-  catalogueCommand,
-  flightCommand,
-  handoverCommand,
-  importCommand,
-  exportCommand,
-  backupCommand,
-  restoreCommand,
-];
 
 function overview(): string {
   const width = Math.max(...COMMANDS.map((command) => command.name.length));

@@ -33,8 +33,15 @@ const handlers: Handlers = {
   ...shotHandlers,
 };
 
-/** Checks a call against the contract, runs it as its mode asks, tells the windows of changes. Never rejects. */
-export function dispatcher(context: Context, emit: (event: HostEvent) => void) {
+/**
+ * Checks a call against the contract, runs it as its mode asks, tells the windows of changes. Never rejects.
+ * @param onFault told of what is no fault of the caller; the window only learns that it happened.
+ */
+export function dispatcher(
+  context: Context,
+  emit: (event: HostEvent) => void,
+  onFault: (error: unknown, call: string) => void,
+) {
   return async ({ call, args }: CallRequest): Promise<CallAnswer> => {
     try {
       if (!isCall(call)) {
@@ -46,7 +53,9 @@ export function dispatcher(context: Context, emit: (event: HostEvent) => void) {
       if (calls[call].mode !== 'read') emit(changed(call, parsed.data, value));
       return { ok: true, value };
     } catch (error) {
-      return { ok: false, error: callError(error) };
+      const told = callError(error);
+      if (told.kind === 'bug') onFault(error, call);
+      return { ok: false, error: told };
     }
   };
 }

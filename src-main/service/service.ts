@@ -27,11 +27,13 @@ export type ServiceOptions = {
   workerFile?: URL;
   /** How the host prints; without it nothing can be printed. */
   openPrinter?: OpenPrinter;
+  /** Told of faults of the program, whose cause no answer carries. `what` is the call, or what else was being done. */
+  onFault?: (error: unknown, what: string) => void;
 };
 
 /** The program without its window: records, answers, undo. Both hosts mount what it returns. */
 export async function createService(options: ServiceOptions): Promise<Gate> {
-  const { dataDir, version, workerFile, openPrinter = noPrinter } = options;
+  const { dataDir, version, workerFile, openPrinter = noPrinter, onFault = () => undefined } = options;
   const records = openRecords(dataDir);
   const uploads = createUploads(dataDir);
   const upload = (name: string, stream: AsyncIterable<Uint8Array>) => takeUpload(name, stream, uploads);
@@ -39,7 +41,14 @@ export async function createService(options: ServiceOptions): Promise<Gate> {
   const answerer = createAnswerer(workerFile ?? new URL('../worker/solve-worker.ts', import.meta.url));
   const listeners = new Set<(event: HostEvent) => void>();
   const emit = (event: HostEvent) => {
-    for (const listener of listeners) listener(event);
+    for (const listener of listeners) {
+      try {
+        listener(event);
+      } catch (error) {
+        // The edit is kept, whoever could not be told of it.
+        onFault(error, 'events');
+      }
+    }
   };
   const context: Context = {
     get db() {
@@ -59,7 +68,7 @@ export async function createService(options: ServiceOptions): Promise<Gate> {
     now: () => new Date().toISOString(),
     today: localDay,
   };
-  const dispatch = dispatcher(context, emit);
+  const dispatch = dispatcher(context, emit, onFault);
   return {
     call: (request: CallRequest): Promise<CallAnswer> => dispatch(request),
     upload,

@@ -1,0 +1,42 @@
+/** A small solver instance with one of everything, as text. */
+export const INSTANCE = JSON.stringify({
+  limit: 14,
+  items: [
+    ['driver', 'owned', 'driver', 2010, 2, null, 0, 0],
+    ['5w', 'owned', 'fairway', 1770, null, null, 0, 900],
+    ['7i', 'owned', 'iron', 1290, 3, 'set', 0, 0],
+    ['9i', 'owned', 'iron', 1090, 3, 'set', 0, 0],
+    ['putter', 'owned', 'putter', 0, null, null, 0, 0],
+    ['buy:a', 'candidate', 'hybrid', 1620, 3, null, 4500, 0],
+    ['buy:b', 'candidate', 'hybrid', 1450, 2, null, 3000, 0],
+    ['buy:c:5', 'candidate', 'iron', 1480, 3, 'new', 0, 0],
+    ['buy:c:6', 'candidate', 'iron', 1380, 3, 'new', 0, 0],
+  ].map(([id, origin, kind, carryDy, tier, lot, price, resale]) => ({
+    id,
+    origin,
+    kind,
+    carryDy,
+    tier,
+    misfit: 0,
+    locked: kind === 'putter',
+    lot,
+    price,
+    resale,
+  })),
+  lots: [
+    { id: 'set', origin: 'owned', price: 0, resale: 5000 },
+    { id: 'new', origin: 'candidate', price: 9000, resale: 0 },
+  ],
+  bands: [
+    { fromDy: 0, wideDy: 150, crowdedDy: 60, wideWeight: 3, crowdWeight: 1 },
+    { fromDy: 1500, wideDy: 200, crowdedDy: 80, wideWeight: 2, crowdWeight: 1 },
+  ],
+  firstPair: { wideDy: 350, secondAtLeastDy: 1700 },
+  top: { atLeastDy: 1900, weight: 2 },
+  bottom: { atMostDy: 900, weight: 1 },
+  excused: [['driver', '5w']],
+  leastTier: { iron: 3 },
+  tierWeight: 20,
+  budget: 12_000,
+  basis: 'net',
+});

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import { shownJson, wellCut } from '../domain/solve/shown.ts';
+import { shownJson, wellCut } from '../domain/solve/model/shown.ts';
 
 /** One reason why an input is not taken: where (JSON path), what stood there, what is wrong, what to do. */
 export type Refusal = { path: string; value: string; message: string; remedy: string };

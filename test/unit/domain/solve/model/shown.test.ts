@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shownJson, wellCut } from '../../../../src-main/domain/solve/shown.ts';
+import { shownJson, wellCut } from '../../../../../src-main/domain/solve/model/shown.ts';
 
 describe('shownJson', () => {
   it.each([

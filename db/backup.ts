@@ -1,7 +1,15 @@
 import { readdirSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { guarded, StorageError } from './errors.ts';
-import { makePrivateFile, makePrivateFolder, publish, removeDatabase, sizeOf, stampOf } from './files.ts';
+import {
+  fsyncFolder,
+  makePrivateFile,
+  makePrivateFolder,
+  publish,
+  removeDatabase,
+  sizeOf,
+  stampOf,
+} from './files.ts';
 import { withSetupLock } from './lock.ts';
 import { isOpenHere } from './open-files.ts';
 import { connect, pragmaNumber, type Db } from './sqlite.ts';
@@ -58,6 +66,14 @@ export function listBackups(dir: string): Backup[] {
         return [{ file, sequence: Number(sequence), takenAt, reason, bytes: sizeOf(file) ?? 0 }];
       })
       .sort((a, b) => b.sequence - a.sequence || (a.file < b.file ? 1 : -1));
+  });
+}
+
+/** Deletes a backup for good. */
+export function removeBackup({ file }: Backup): void {
+  guarded(file, 'Deleting', () => {
+    rmSync(file);
+    fsyncFolder(dirname(file));
   });
 }
 

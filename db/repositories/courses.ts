@@ -67,6 +67,12 @@ export function listCourses(db: Db, playerId?: number): Course[] {
   });
 }
 
+/** How many bags it is picked for. */
+export function bagsOfCourse(db: Db, id: number): number {
+  const row = get<{ bags: number }>(db, 'SELECT count(*) AS bags FROM bag WHERE course_id = @id', { id });
+  return row?.bags ?? 0;
+}
+
 export function deleteCourse(db: Db, id: number): void {
   deleteRow(db, 'course', id);
 }

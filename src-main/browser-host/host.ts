@@ -9,6 +9,8 @@ import { chooseDataFolder } from '../host/data-folder.ts';
 import { checkFiles, openAllForWindow, UnfitFile } from '../host/opened-files.ts';
 import { secondStart } from '../host/second-start.ts';
 import { deferredGate } from './deferred-gate.ts';
+import { folderOpener } from './open-folder.ts';
+import type { HostServices } from '../service/handler.ts';
 import { presentDisplay, startVirtualDisplay, type Display } from './display.ts';
 import { readStartOptions, USAGE, WrongUse, type StartOptions } from '../host/options.ts';
 import { startLoopback } from './server.ts';
@@ -26,7 +28,12 @@ export type HostParts = {
   version: string;
   /** Chromium's binary, or null where there is none. */
   chromium: string | null;
-  createGate: (options: { dataDir: string; version: string; openPrinter: OpenPrinter }) => Promise<Gate>;
+  createGate: (options: {
+    dataDir: string;
+    version: string;
+    openPrinter: OpenPrinter;
+    host: HostServices;
+  }) => Promise<Gate>;
   tryLock: (dataDir: string) => { release: () => void } | null;
   /** Standard output: only the answer of --check, --no-window and --help. */
   print: (line: string) => void;
@@ -77,6 +84,10 @@ async function run(parts: HostParts, options: StartOptions, closers: Closers): P
   const opening = parts.createGate({
     ...{ dataDir, version: parts.version },
     openPrinter: () => openChromiumPrinter({ chromium: parts.chromium }),
+    host: {
+      name: 'browser',
+      openDataFolder: folderOpener(dataDir, { env: parts.env, hasDisplay: mode === 'window' }),
+    },
   });
   closers.add('the service', async () => (await opening.catch(() => null))?.close());
   const gate = deferredGate(opening);

@@ -15,7 +15,8 @@ const CARRY_YD = [1, 450] as const;
 const BALL_SPEED_MPH = [20, 250] as const;
 /** Putter loft limits: Equipment Rules, Part 2 (test/reference/data/rules.json). */
 const PUTTER_LOFT_DEG = { min: -15, max: 10 };
-const HOLE_YD = [30, 1000] as const;
+/** How long a hole may be, yards. */
+export const HOLE_YD = [30, 1000] as const;
 
 /** @throws RefusedInput naming every place, value and remedy (at most ten). */
 export function readBagFile(bytes: Uint8Array | string): BagFile {

@@ -46,6 +46,8 @@ export async function setupService(dataDir: string, workerFile: URL, closers: Cl
   const gate = await createService({
     ...{ dataDir, version: app.getVersion(), workerFile },
     openPrinter: openPagePrinter,
+    // The folder is ours alone to name: no path comes from the window.
+    host: { name: 'electron', openDataFolder: async () => (await shell.openPath(dataDir)) === '' },
   });
   closers.add('the service', () => gate.close());
   return gate;

@@ -8,12 +8,14 @@ import { answerHandlers } from './handlers/answers.ts';
 import { bagHandlers } from './handlers/bags.ts';
 import { clubHandlers } from './handlers/clubs.ts';
 import { costHandlers } from './handlers/costs.ts';
+import { courseHandlers } from './handlers/courses.ts';
 import { fileHandlers } from './handlers/files.ts';
 import { handoverHandlers } from './handlers/handover.ts';
 import { planHandlers } from './handlers/plans.ts';
 import { playerHandlers } from './handlers/players.ts';
 import { priceHandlers } from './handlers/prices.ts';
 import { programHandlers } from './handlers/program.ts';
+import { reckoningHandlers } from './handlers/reckoning.ts';
 import { searchHandlers } from './handlers/search.ts';
 import { shotHandlers } from './handlers/shots.ts';
 import { stepLabel, type StepParts } from './steps.ts';
@@ -27,6 +29,8 @@ const handlers: Handlers = {
   ...searchHandlers,
   ...clubHandlers,
   ...costHandlers,
+  ...courseHandlers,
+  ...reckoningHandlers,
   ...fileHandlers,
   ...handoverHandlers,
   ...programHandlers,

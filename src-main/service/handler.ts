@@ -30,6 +30,14 @@ export type Context = {
   today(): string;
   version: string;
   dataFolder: string;
+  /** What the host does for the window beside carrying its calls; none in tests and on the command line. */
+  host?: HostServices | undefined;
+};
+
+export type HostServices = {
+  name: 'electron' | 'browser';
+  /** Shows the data folder, and no other, to the user; false where that failed. Null where the host cannot. */
+  openDataFolder: (() => Promise<boolean>) | null;
 };
 
 type Run<K extends CallName> = (context: Context, args: CallArgs<K>) => CallResult<K>;

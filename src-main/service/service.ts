@@ -8,7 +8,7 @@ import {
 import { createAnswerer } from './answerer.ts';
 import { readCatalogue } from './catalogue.ts';
 import { dispatcher } from './dispatch.ts';
-import type { Context } from './handler.ts';
+import type { Context, HostServices } from './handler.ts';
 import { createPages } from './handover/pages.ts';
 import { PrintError, type OpenPrinter } from './handover/printer.ts';
 import { createWarmPrinter } from './handover/warm-printer.ts';
@@ -29,11 +29,12 @@ export type ServiceOptions = {
   openPrinter?: OpenPrinter;
   /** Told of faults of the program, whose cause no answer carries. `what` is the call, or what else was being done. */
   onFault?: (error: unknown, what: string) => void;
+  host?: HostServices;
 };
 
 /** The program without its window: records, answers, undo. Both hosts mount what it returns. */
 export async function createService(options: ServiceOptions): Promise<Gate> {
-  const { dataDir, version, workerFile, openPrinter = noPrinter, onFault = () => undefined } = options;
+  const { dataDir, version, workerFile, openPrinter = noPrinter, host, onFault = () => undefined } = options;
   const records = openRecords(dataDir);
   const uploads = createUploads(dataDir);
   const upload = (name: string, stream: AsyncIterable<Uint8Array>) => takeUpload(name, stream, uploads);
@@ -64,6 +65,7 @@ export async function createService(options: ServiceOptions): Promise<Gate> {
     pages: createPages(),
     version,
     dataFolder: dataDir,
+    host,
     catalogue: () => readCatalogue(records.db),
     now: () => new Date().toISOString(),
     today: localDay,

@@ -10,7 +10,13 @@ import type { Band, Money } from '../../db/row.ts';
 import type { Db } from '../../db/sqlite.ts';
 
 /** One amount or band of a bag: its numbers in minor units, and how it is written again in another currency. */
-type Amount = { what: string; minors: readonly number[]; write: (turn: Turn, currency: string) => void };
+type Amount = {
+  kind: AmountKind;
+  what: string;
+  minors: readonly number[];
+  write: (turn: Turn, currency: string) => void;
+};
+export type AmountKind = 'budget' | 'costs' | 'sales' | 'prices';
 type Turn = (minor: number) => number;
 
 /**
@@ -29,6 +35,13 @@ export function setUnits(
   if (currency !== bag.currency)
     changeCurrency(db, bagId, bag.currency, currency, change.keepNumbers === true);
   updateBag(db, bagId, { distanceUnit: distance, speedUnit: speed, currency });
+}
+
+/** What of a bag is in its currency. @throws StorageError 'missing' */
+export function amountsOf(db: Db, bagId: number): { currency: string; count: number; kinds: AmountKind[] } {
+  const { currency } = findBag(db, bagId);
+  const amounts = amountsIn(db, bagId, currency);
+  return { currency, count: amounts.length, kinds: [...new Set(amounts.map(({ kind }) => kind))] };
 }
 
 function changeCurrency(db: Db, bagId: number, from: string, to: string, keepNumbers: boolean): void {
@@ -69,24 +82,27 @@ function amountsIn(db: Db, bagId: number, currency: string): Amount[] {
   const { budget } = findBag(db, bagId);
   const places = (['bag', 'shelf', 'sold'] as const).flatMap((place) => listClubs(db, bagId, place));
   const all: (Amount | null)[] = [
-    ofMoney('budget', budget, currency, (money) => updateBag(db, bagId, { budget: money })),
+    ofMoney('budget', 'budget', budget, currency, (money) => updateBag(db, bagId, { budget: money })),
     ...costLinesOf(db, bagId).map(({ id, amount }) =>
-      ofMoney('costs', amount, currency, (money) => updateCostLine(db, id, { amount: money })),
+      ofMoney('costs', 'costs', amount, currency, (money) => updateCostLine(db, id, { amount: money })),
     ),
     ...places.map(({ id, key, sell }) =>
-      ofBand(`sale of ${key}`, sell, currency, (band) => updateClub(db, id, { sell: band })),
+      ofBand('sales', `sale of ${key}`, sell, currency, (band) => updateClub(db, id, { sell: band })),
     ),
     ...listLots(db, bagId).map(({ id, key, sell }) =>
-      ofBand(`sale of ${key}`, sell, currency, (band) => setLotSell(db, id, band)),
+      ofBand('sales', `sale of ${key}`, sell, currency, (band) => setLotSell(db, id, band)),
     ),
     ...notesOfBag(db, bagId).map(({ id, archetypeId, band: noted }) =>
-      ofBand(`price of ${archetypeId}`, noted, currency, (band) => updatePriceNote(db, id, { band })),
+      ofBand('prices', `price of ${archetypeId}`, noted, currency, (band) =>
+        updatePriceNote(db, id, { band }),
+      ),
     ),
   ];
   return all.filter((amount) => amount !== null);
 }
 
 function ofMoney(
+  kind: AmountKind,
   what: string,
   money: Money | undefined,
   currency: string,
@@ -94,6 +110,7 @@ function ofMoney(
 ): Amount | null {
   if (money?.currency !== currency) return null;
   return {
+    kind,
     what,
     minors: [money.minor],
     write: (turn, to) => {
@@ -103,6 +120,7 @@ function ofMoney(
 }
 
 function ofBand(
+  kind: AmountKind,
   what: string,
   band: Band | undefined,
   currency: string,
@@ -111,6 +129,7 @@ function ofBand(
   if (band?.currency !== currency) return null;
   const { lowMinor, likelyMinor, highMinor } = band;
   return {
+    kind,
     what,
     minors: [lowMinor, likelyMinor, highMinor],
     write: (turn, to) => {

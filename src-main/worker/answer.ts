@@ -9,13 +9,11 @@ import type { Watcher } from '../domain/advice/effort.ts';
 import { adviceWords } from '../domain/advice/words/index.ts';
 import { MOST_CLUBS } from '../domain/bag/conventions.ts';
 import { planFile } from '../domain/report/plan-file.ts';
+import type { BagTask } from './bag-task.ts';
 import { nearestIds } from './nearest-ids.ts';
 
-export type AnswerOptions = {
-  today: string;
+export type AnswerOptions = Pick<BagTask, 'today' | 'locale' | 'reckoning'> & {
   withInstance: boolean;
-  /** Of the sentences and their figures; English when left out. */
-  locale?: string | undefined;
   watcher?: Watcher;
   /** Item ids of a bag that was picked by hand, which is then told of instead of the plan. */
   picked?: readonly string[];
@@ -35,6 +33,7 @@ export function answerBag(
     reader: readerFor(file.units, options.locale),
     words: adviceWords(options.locale),
     today: options.today,
+    reckoning: options.reckoning,
     ...(options.watcher ? { watcher: options.watcher } : {}),
     ...(options.picked ? { picked: options.picked } : {}),
   });

@@ -8,6 +8,7 @@ import { prepare } from '../domain/advice/question/prepare.ts';
 import { sideOf } from '../domain/advice/plan/side.ts';
 import { adviceWords } from '../domain/advice/words/index.ts';
 import { rungRow, swapRow } from '../domain/report/plan-file.ts';
+import type { BagTask } from './bag-task.ts';
 import { markOf, namesOf } from './answer-view.ts';
 
 /** Bags by item ids, each reckoned on the same question. @throws RefusedInput for an id that the question has not. */
@@ -15,7 +16,7 @@ export function compareBags(
   file: BagFile,
   catalogue: readonly Archetype[],
   bags: readonly (readonly string[])[],
-  { today, locale }: { today: string; locale?: string | undefined },
+  { today, locale, reckoning }: Pick<BagTask, 'today' | 'locale' | 'reckoning'>,
 ): { sides: SideAnswer[]; names: Record<string, string> } {
   const reader = readerFor(file.units, locale);
   const { view, built } = prepare({
@@ -24,6 +25,7 @@ export function compareBags(
     reader,
     words: adviceWords(locale),
     today,
+    reckoning,
   });
   const known = new Set(built.instance.items.map((item) => item.id));
   bags.forEach((items, i) => {

@@ -6,11 +6,15 @@ import { adviceWords } from '../domain/advice/words/index.ts';
 import { clubFlight } from '../domain/player/club-flight.ts';
 import { ownedLadder } from '../domain/player/ladder.ts';
 import { playerModel } from '../domain/player/model.ts';
+import type { BagTask } from './bag-task.ts';
 
 /** The flight of each club of today's ladder, the longest first; those that cannot be flown are named apart. */
-export function flightsOf(file: BagFile, locale?: string): CallResult<'answers.flight'> {
+export function flightsOf(
+  file: BagFile,
+  { locale, reckoning }: Pick<BagTask, 'locale' | 'reckoning'> = {},
+): CallResult<'answers.flight'> {
   const bag = bagFromFile(file);
-  const model = playerModel(bag);
+  const model = playerModel(bag, reckoning?.air);
   const reader = readerFor(file.units);
   const words = adviceWords(locale);
   const clubs = new Map(bag.clubs.map((club) => [club.id, club]));

@@ -1,5 +1,3 @@
-import type { BagFile } from '../contract/bag-file.ts';
-import type { Archetype } from '../contract/catalogue.ts';
 import { RefusedInput, shownValue } from '../contract/refusal.ts';
 import type { Advice } from '../domain/advice/advise.ts';
 import type { Watcher } from '../domain/advice/effort.ts';
@@ -8,6 +6,7 @@ import { csv } from '../domain/report/csv.ts';
 import { handOver, type HandOverOptions } from '../domain/report/document.ts';
 import { html, pageStyle, type Paper } from '../domain/report/html.ts';
 import { markdown } from '../domain/report/markdown.ts';
+import type { BagTask } from './bag-task.ts';
 import { answerBag } from './answer.ts';
 
 /** `json` is the plan file. */
@@ -18,11 +17,7 @@ export type HandOverFormat = (typeof HANDOVER_FORMATS)[number];
 export const USUAL_LOCALES: Readonly<Record<'en' | 'de', string>> = { en: 'en-GB', de: 'de-DE' };
 export type DocumentLanguage = keyof typeof USUAL_LOCALES;
 
-export type HandOverTask = {
-  file: BagFile;
-  catalogue: readonly Archetype[];
-  /** ISO day. */
-  today: string;
+export type HandOverTask = BagTask & {
   /** BCP 47: language of the texts, formats of the figures. */
   locale: string;
   format: HandOverFormat;
@@ -48,11 +43,16 @@ export type HandOverText = {
  * whose clubs are gone; SolveStopped when the watcher ended it.
  */
 export function handOverText(task: HandOverTask, watcher?: Watcher): HandOverText {
-  const { file, catalogue, today, locale, items, paper, picture } = task;
+  const { file, catalogue, today, locale, reckoning, items, paper, picture } = task;
   const { advice, plan } = refusingGone(() =>
     answerBag(file, catalogue, {
       // The plan file is for programs: its stages have English names.
-      ...{ today, withInstance: false, locale: task.format === 'json' ? USUAL_LOCALES.en : locale },
+      ...{
+        today,
+        withInstance: false,
+        reckoning,
+        locale: task.format === 'json' ? USUAL_LOCALES.en : locale,
+      },
       ...(items ? { picked: items } : {}),
       ...(watcher ? { watcher } : {}),
     }),

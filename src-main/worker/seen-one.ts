@@ -12,7 +12,7 @@ import { extrasMinor } from '../domain/prices/cost.ts';
 import { buyId } from '../domain/solve/build/instance.ts';
 import { entryPrice, headlineAt, pricedCurve, walkAwayAt, type PricedCurve } from './seen-one-entry.ts';
 import { seenOneWords } from './seen-one-words/index.ts';
-import type { BagTask } from './watch-list-bag.ts';
+import type { BagTask } from './bag-task.ts';
 
 export type SeenOneTask = BagTask & {
   archetype: string;
@@ -47,6 +47,7 @@ export function seenOne(task: SeenOneTask): SeenOne {
     reader: readerFor(task.file.units, task.locale),
     words: adviceWords(task.locale),
     today: task.today,
+    reckoning: task.reckoning,
   });
   const { view, built } = prepared;
   const { reader, words } = view;

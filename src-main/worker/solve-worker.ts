@@ -1,18 +1,13 @@
-import type { BagFile } from '../contract/bag-file.ts';
 import type { Answer } from '../contract/calls/answers.ts';
-import type { Archetype } from '../contract/catalogue.ts';
 import { RefusedInput, type Refusal } from '../contract/refusal.ts';
 import type { Watcher } from '../domain/advice/effort.ts';
 import { SolveStopped } from '../domain/solve/index.ts';
 import { answerForWindow } from './answer-view.ts';
 import { handOverText, type HandOverTask, type HandOverText } from './handover.ts';
+import type { BagTask } from './bag-task.ts';
 import { JobCells } from './job-cells.ts';
 
-export type AnswerTask = {
-  file: BagFile;
-  catalogue: readonly Archetype[];
-  today: string;
-  locale?: string | undefined;
+export type AnswerTask = BagTask & {
   /** Of `JobCells`. */
   cells?: SharedArrayBuffer;
 };
@@ -27,8 +22,8 @@ export type AnswerOutcome = Outcome<Answer>;
 export type HandOverOutcome = Outcome<HandOverText>;
 
 /** Runs on a thread of its own: one task, one outcome. */
-export default function run({ file, catalogue, today, locale, cells }: AnswerTask): AnswerOutcome {
-  return outcomeOf(cells, (watcher) => answerForWindow(file, catalogue, { today, locale, watcher }));
+export default function run({ file, catalogue, cells, ...options }: AnswerTask): AnswerOutcome {
+  return outcomeOf(cells, (watcher) => answerForWindow(file, catalogue, { ...options, watcher }));
 }
 
 /** The document of a bag as text. */

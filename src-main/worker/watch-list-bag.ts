@@ -1,5 +1,3 @@
-import type { BagFile } from '../contract/bag-file.ts';
-import type { Archetype } from '../contract/catalogue.ts';
 import { bagFromFile } from '../contract/read-bag.ts';
 import { readerFor } from '../contract/reader.ts';
 import { excusedPairs } from '../domain/advice/question/excused.ts';
@@ -10,16 +8,8 @@ import type { Bag } from '../domain/bag/types.ts';
 import { buildInstance, buyId } from '../domain/solve/build/instance.ts';
 import { frontier, type Hooks, type Point } from '../domain/solve/index.ts';
 import { withoutPurchases } from '../domain/solve/model/purchases.ts';
+import type { BagTask } from './bag-task.ts';
 import { pricedCurve, type PricedCurve } from './seen-one-entry.ts';
-
-export type BagTask = {
-  /** With all prices that the plan reckons with. */
-  file: BagFile;
-  catalogue: readonly Archetype[];
-  today: string;
-  /** Of the sentences and their figures; English when left out. */
-  locale?: string | undefined;
-};
 
 /** A bag in which every archetype that the player can use is a candidate. */
 export type WatchedBag = {
@@ -32,10 +22,10 @@ export type WatchedBag = {
 };
 
 /** The question of the bag as it stands, limits and weights alike, with the unpriced beside it. Throws as `frontier` does. */
-export function watchedBag({ file, catalogue, today, locale }: BagTask, hooks: Hooks): WatchedBag {
+export function watchedBag({ file, catalogue, today, locale, reckoning }: BagTask, hooks: Hooks): WatchedBag {
   const bag = bagFromFile(file);
   const reader = readerFor(file.units, locale);
-  const prepared = prepare({ bag, catalogue, reader, words: adviceWords(locale), today }, hooks);
+  const prepared = prepare({ bag, catalogue, reader, words: adviceWords(locale), today, reckoning }, hooks);
   const { view } = prepared;
   const { bands, tierWeight } = prepared.built.instance;
   const priced = new Set(bag.prices.map(({ archetype }) => archetype));
@@ -49,6 +39,8 @@ export function watchedBag({ file, catalogue, today, locale }: BagTask, hooks: H
     ladder: view.ladder,
     catalogue,
     limits: view.limits,
+    weights: view.conventions.weights,
+    least: view.least,
     excused: excusedPairs(view),
     ...misfitsOf(view),
     wideWeights: bands.map(({ fromDy, wideWeight }) => ({ fromYd: fromDy / 10, weight: wideWeight })),

@@ -7,7 +7,8 @@ import { compareIds } from '../domain/solve/model/order.ts';
 import { JobCells } from './job-cells.ts';
 import { inPlaceOf } from './seen-one.ts';
 import { entryPrice, headlineAt, type PricedCurve } from './seen-one-entry.ts';
-import { curveOf, watchedBag, type BagTask, type WatchedBag } from './watch-list-bag.ts';
+import type { BagTask } from './bag-task.ts';
+import { curveOf, watchedBag, type WatchedBag } from './watch-list-bag.ts';
 
 export type WatchTask = BagTask & {
   /** Of `JobCells`. */

@@ -82,6 +82,15 @@ export const bagCalls = {
     }),
     z.null(),
   ),
+  /** What of a bag is in its currency, and would have to be meant anew in another: for asking before `keepNumbers`. */
+  'bags.amounts': read(
+    z.strictObject({ bagId }),
+    z.strictObject({
+      currency: currencySchema,
+      count: z.int(),
+      kinds: z.array(z.enum(['budget', 'costs', 'sales', 'prices'])),
+    }),
+  ),
   /**
    * "Bought at X", for the club or the whole set alone, in the bag's currency: it becomes a club (a set its clubs), what
    * it replaces goes to the shelf or is sold, the budget pays. Money of the answer is in major units.

@@ -112,6 +112,8 @@ export const backupCalls = {
   /** The newest first. */
   'backups.list': read(z.strictObject({}), z.array(backupSchema)),
   'backups.make': write(z.strictObject({}), backupSchema),
+  /** Deletes one for good: an erased player lives on in those made before. */
+  'backups.remove': write(z.strictObject({ sequence: z.int().positive() }), z.null()),
   /** Puts a backup in the place of the records, which are backed up before. The window must read everything anew. */
   'backups.restore': write(
     z.strictObject({ sequence: z.int().positive() }),

@@ -3,12 +3,14 @@ import { answerCalls } from './answers.ts';
 import { bagCalls } from './bags.ts';
 import { clubCalls } from './clubs.ts';
 import { archetypeCalls, costCalls } from './costs.ts';
+import { courseCalls } from './courses.ts';
 import { backupCalls, fileCalls } from './files.ts';
 import { handoverCalls } from './handover.ts';
 import { planCalls } from './plans.ts';
 import { playerCalls } from './players.ts';
 import { priceCalls } from './prices.ts';
 import { programCalls } from './program.ts';
+import { reckoningCalls } from './reckoning.ts';
 import { searchCalls } from './search.ts';
 import { shotCalls } from './shots.ts';
 import type { CallSpec } from './spec.ts';
@@ -23,6 +25,8 @@ export const calls = {
   ...searchCalls,
   ...clubCalls,
   ...costCalls,
+  ...courseCalls,
+  ...reckoningCalls,
   ...archetypeCalls,
   ...fileCalls,
   ...backupCalls,

@@ -30,6 +30,15 @@ export const programCalls = {
   'settings.update': write(settingsSchema.partial(), settingsSchema),
   'program.about': read(
     z.strictObject({}),
-    z.strictObject({ version: z.string(), dataFolder: z.string(), locale: z.string().optional() }),
+    z.strictObject({
+      version: z.string(),
+      dataFolder: z.string(),
+      /** Which of the two hosts runs the window; none where something else asks the service. */
+      host: z.enum(['electron', 'browser']).nullable(),
+      /** The system has something to show the data folder with. */
+      canOpenFolder: z.boolean(),
+    }),
   ),
+  /** Shows the data folder in the system's file manager; false where that did not work. Nothing is changed. */
+  'program.openDataFolder': read(z.strictObject({}), z.strictObject({ opened: z.boolean() })),
 };

@@ -21,6 +21,7 @@ import { worthOfKnowing } from './unknowns/robustness.ts';
 import { settleFindings } from './plan/settle.ts';
 import { MENDED, statusOf, type Status } from './plan/status.ts';
 import { swapsOf, type Swap } from './plan/swaps.ts';
+import type { Reckoning } from './bag-view/reckoning.ts';
 import type { BagView } from './bag-view/view.ts';
 import type { Words } from './words/words.ts';
 
@@ -31,6 +32,8 @@ export type AdviseInput = {
   words: Words;
   /** ISO date; the domain has no clock. */
   today: string;
+  /** The usual one when left out. */
+  reckoning?: Reckoning | undefined;
   watcher?: Watcher;
   /** Item ids of a bag that was picked by hand: the answer is told of it instead of the plan, unless pain stops all. */
   picked?: readonly string[];
@@ -71,9 +74,10 @@ const STEPS = { plan: 15, question: 8, reasons: 12, alternatives: 25 };
  * Bag and prices → ladder, findings, the cheapest mend and what to ask. Straight through, no state.
  * @throws SolveStopped when the watcher ended it.
  */
-export function advise({ bag, catalogue, reader, words, today, watcher, picked }: AdviseInput): Advice {
+export function advise({ watcher, picked, ...asked }: AdviseInput): Advice {
+  const { words } = asked;
   const effort = new Effort(watcher);
-  const { view, found, built, limited } = prepare({ bag, catalogue, reader, words, today }, effort.hooks);
+  const { view, found, built, limited } = prepare(asked, effort.hooks);
   const answers = solveLimited(built.instance, effort.hooks, limited);
   const { instance, unproven } = answers;
   const solved = picked ? answersOfPicked(built.instance, answers, picked, effort.hooks) : answers.solution;

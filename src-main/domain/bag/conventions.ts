@@ -5,17 +5,33 @@
 import type { Tier } from './types.ts';
 
 /** Carry gaps in yards beyond which a neighbour pair is crowded or wide; `firstPairYd` is for driver and next club. */
-export type GapLimits = { crowdedYd: number; wideYd: number; wideLongYd: number; firstPairYd: number };
+export type SpeedLimits = { crowdedYd: number; wideYd: number; wideLongYd: number; firstPairYd: number };
 
-const LIMITS_BY_SPEED: readonly (readonly [number, GapLimits])[] = [
-  [0, { crowdedYd: 4, wideYd: 14, wideLongYd: 16, firstPairYd: 28 }],
-  [75, { crowdedYd: 5, wideYd: 15, wideLongYd: 18, firstPairYd: 36 }],
-  [90, { crowdedYd: 5, wideYd: 16, wideLongYd: 20, firstPairYd: 46 }],
-  [105, { crowdedYd: 6, wideYd: 18, wideLongYd: 22, firstPairYd: 52 }],
-];
+/** Those of one player. `longShare`: pairs are long whose longer club carries this share of the driver's carry. */
+export type GapLimits = SpeedLimits & { longShare: number };
 
-/** The long end: pairs whose longer club carries at least this share of the driver's carry. */
-export const LONG_CLUB_SHARE = 0.7;
+/** What the user may set otherwise; the rest of this file may not be. */
+export type Conventions = {
+  /** By driver speed (mph), ascending from 0; the lower bound belongs to the row. */
+  limits: readonly (SpeedLimits & { fromMph: number })[];
+  longShare: number;
+  /** The highest handicaps for which tier 1, 2 and 3 are recommended; above the last it is 4. */
+  tierUpTo: readonly [number, number, number];
+  /** Penalty per tenth of a yard of a wide gap (on average over the ladder) and a crowded pair, and per tier step. */
+  weights: { wide: number; crowd: number; tier: number };
+};
+
+export const USUAL_CONVENTIONS: Conventions = {
+  limits: [
+    { fromMph: 0, crowdedYd: 4, wideYd: 14, wideLongYd: 16, firstPairYd: 28 },
+    { fromMph: 75, crowdedYd: 5, wideYd: 15, wideLongYd: 18, firstPairYd: 36 },
+    { fromMph: 90, crowdedYd: 5, wideYd: 16, wideLongYd: 20, firstPairYd: 46 },
+    { fromMph: 105, crowdedYd: 6, wideYd: 18, wideLongYd: 22, firstPairYd: 52 },
+  ],
+  longShare: 0.7,
+  tierUpTo: [5.4, 12.4, 20.4],
+  weights: { wide: 2, crowd: 1, tier: 40 },
+};
 
 /** The last row whose lower bound is at or below the value: a boundary belongs to the faster row. */
 export function rowAt<T>(rows: readonly (readonly [number, T])[], value: number): T {
@@ -27,8 +43,12 @@ export function rowAt<T>(rows: readonly (readonly [number, T])[], value: number)
 }
 
 /** Gap limits for a driver speed (mph). */
-export function gapLimits(driverSpeedMph: number): GapLimits {
-  return rowAt(LIMITS_BY_SPEED, driverSpeedMph);
+export function gapLimits(
+  driverSpeedMph: number,
+  { limits, longShare }: Conventions = USUAL_CONVENTIONS,
+): GapLimits {
+  const rows = limits.map(({ fromMph, ...row }) => [fromMph, row] as const);
+  return { ...rowAt(rows, driverSpeedMph), longShare };
 }
 
 /** Handicap that the clubs are bought for: where the player is going, within reason (at most 4 better than now). */
@@ -37,10 +57,14 @@ export function handicapToBuyFor(handicap: number, targetHandicap?: number): num
 }
 
 /** Recommended forgiveness tier of a handicap. */
-export function recommendedTier(handicap: number): Tier {
-  if (handicap <= 5.4) return 1;
-  if (handicap <= 12.4) return 2;
-  if (handicap <= 20.4) return 3;
+export function recommendedTier(
+  handicap: number,
+  { tierUpTo }: Pick<Conventions, 'tierUpTo'> = USUAL_CONVENTIONS,
+): Tier {
+  const [one, two, three] = tierUpTo;
+  if (handicap <= one) return 1;
+  if (handicap <= two) return 2;
+  if (handicap <= three) return 3;
   return 4;
 }
 

@@ -7,30 +7,32 @@ import { playerModel } from '../../domain/player/model.ts';
 import { ladderInAir } from '../../domain/player/what-if.ts';
 import { adviceWords } from '../../domain/advice/words/index.ts';
 import { keepLatestPlan } from '../../../db/repositories/plans.ts';
+import type { BagTask } from '../../worker/bag-task.ts';
 import { compareBags } from '../../worker/compare.ts';
 import { flightsOf } from '../../worker/flights.ts';
 import { toMoney } from '../bag-rows.ts';
-import { loadBag } from '../bag-store.ts';
 import type { Context, Handlers, Subject } from '../handler.ts';
+import { keptQuestion, questionOf } from '../question.ts';
 
 export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>> = {
   'answers.plan': async (context, { bagId, budget, locale, job }) => {
-    const { file } = loadBag(context.db, bagId);
-    const asked = withBudget(file, budget);
-    const task = { file: asked, catalogue: context.catalogue(), today: context.today(), locale };
+    const question = questionOf(context, bagId, locale);
+    const task = { ...question, file: withBudget(question.file, budget) };
     const answer =
       job === undefined
         ? await context.answerer.answer(task)
         : await context.jobs.run(job, ({ cells }) => context.answerer.answer({ ...task, cells }));
-    if (budget === undefined) keepAnswer(context, bagId, file, answer);
+    if (budget === undefined) keepAnswer(context, bagId, question, answer);
     return answer;
   },
-  'answers.compare': ({ db, catalogue, today }, { bagId, bags, locale }) =>
-    compareBags(loadBag(db, bagId).file, catalogue(), bags, { today: today(), locale }),
-  'answers.whatIf': ({ db }, { bagId, temperatureC, altitudeM }) => {
-    const { file } = loadBag(db, bagId);
+  'answers.compare': (context, { bagId, bags, locale }) => {
+    const { file, catalogue, ...options } = questionOf(context, bagId, locale);
+    return compareBags(file, catalogue, bags, options);
+  },
+  'answers.whatIf': (context, { bagId, temperatureC, altitudeM }) => {
+    const { file, reckoning } = questionOf(context, bagId);
     const bag = bagFromFile(file);
-    const model = playerModel(bag);
+    const model = playerModel(bag, reckoning.air);
     const reader = readerFor(file.units);
     const air = { ...model.air, temperatureC, altitudeM };
     return {
@@ -45,7 +47,10 @@ export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>>
       ),
     };
   },
-  'answers.flight': ({ db }, { bagId, locale }) => flightsOf(loadBag(db, bagId).file, locale),
+  'answers.flight': (context, { bagId, locale }) => {
+    const question = questionOf(context, bagId, locale);
+    return flightsOf(question.file, question);
+  },
   'catalogue.list': ({ catalogue }, { locale }) => {
     const words = adviceWords(locale);
     return catalogue().map((archetype) => ({ archetype, name: words.archetypeName(archetype) }));
@@ -59,8 +64,8 @@ function withBudget(file: BagFile, amount: number | null | undefined): BagFile {
 }
 
 /** The roster shows the newest answer's open findings; the bag may have gone while it was reckoned. */
-function keepAnswer({ db, now, version }: Context, bagId: number, input: BagFile, { plan }: Answer): void {
-  const { currency } = input.units;
+function keepAnswer({ db, now, version }: Context, bagId: number, question: BagTask, { plan }: Answer): void {
+  const { currency } = question.file.units;
   const open = plan.findings.filter((finding) => finding.verdict !== 'keep').length;
   try {
     keepLatestPlan(
@@ -71,7 +76,7 @@ function keepAnswer({ db, now, version }: Context, bagId: number, input: BagFile
         openFindings: open,
         cash: toMoney(plan.plan.cash, currency),
         net: toMoney(plan.plan.net, currency),
-        input,
+        input: keptQuestion(question),
         output: plan,
         programVersion: version,
       },

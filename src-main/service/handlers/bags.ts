@@ -32,7 +32,7 @@ import { checkedEdit, clubRowId, loadBag, loadOwnBag } from '../bag-store.ts';
 import { buy } from '../bought.ts';
 import { recordTyped } from '../club-carry.ts';
 import type { Handlers, Subject } from '../handler.ts';
-import { setUnits } from '../set-units.ts';
+import { amountsOf, setUnits } from '../set-units.ts';
 import { amountStep, bagStep, clubNamed, clubStep } from '../steps.ts';
 import { refuseUnknownArchetypes } from '../../worker/answer.ts';
 
@@ -183,6 +183,7 @@ export const bagHandlers: Handlers<Subject<'bags'>> = {
       return null;
     },
   },
+  'bags.amounts': ({ db }, { bagId }) => amountsOf(db, bagId),
   'bags.bought': {
     step: ({ bagId, archetype, price }, { db }) => ({
       ...bagStep(db, bagId),

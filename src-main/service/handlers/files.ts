@@ -3,7 +3,7 @@ import type { FileSource } from '../../contract/calls/incoming.ts';
 import type { Units } from '../../contract/primitives.ts';
 import { readBagFile } from '../../contract/read-bag.ts';
 import { RefusedInput } from '../../contract/refusal.ts';
-import { exportDatabase, exportFolderOf } from '../../../db/backup.ts';
+import { exportDatabase, exportFolderOf, removeBackup } from '../../../db/backup.ts';
 import { makePrivateFolder, stampOf } from '../../../db/files.ts';
 import { checkImport, countRows, importDatabase } from '../../../db/import.ts';
 import { listPlayers } from '../../../db/repositories/players.ts';
@@ -112,6 +112,10 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
   'files.opened': ({ opened }) => opened.take(),
   'backups.list': ({ records }) => backupsOf(fileOf(records)).map(backupLine),
   'backups.make': ({ db, records, now }) => backupLine(backUp(db, fileOf(records), now())),
+  'backups.remove': ({ records }, { sequence }) => {
+    removeBackup(backupOf(fileOf(records), sequence));
+    return null;
+  },
   'backups.restore': ({ records, now }, { sequence }) => {
     const backup = backupOf(fileOf(records), sequence);
     const { backup: kept } = records.replace((file) => restore(file, backup.file, now()));

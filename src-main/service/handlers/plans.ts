@@ -1,7 +1,7 @@
 import { compareBags } from '../../worker/compare.ts';
 import { deletePlan, listPlans, pickPlan, readPlan, savePlan } from '../../../db/repositories/plans.ts';
 import { toMoney } from '../bag-rows.ts';
-import { loadBag } from '../bag-store.ts';
+import { keptQuestion, questionOf } from '../question.ts';
 import type { Handlers, Subject } from '../handler.ts';
 import { recordSchema } from '../plan-records.ts';
 import { bagStep } from '../steps.ts';
@@ -9,9 +9,11 @@ import { bagStep } from '../steps.ts';
 export const planHandlers: Handlers<Subject<'plans'>> = {
   'plans.pick': {
     step: ({ bagId, name }, { db }) => ({ ...bagStep(db, bagId), named: name }),
-    run: ({ db, catalogue, today, now, version }, { bagId, name, why, items }) => {
-      const { file } = loadBag(db, bagId);
-      const side = compareBags(file, catalogue(), [items], { today: today() }).sides[0];
+    run: (context, { bagId, name, why, items }) => {
+      const { db, now, version } = context;
+      const question = questionOf(context, bagId);
+      const { file, catalogue, ...options } = question;
+      const side = compareBags(file, catalogue, [items], options).sides[0];
       if (!side) throw new Error('one bag was compared and none came back');
       const { currency } = file.units;
       const planId = savePlan(
@@ -23,7 +25,7 @@ export const planHandlers: Handlers<Subject<'plans'>> = {
           openFindings: 0,
           cash: toMoney(side.cash, currency),
           net: toMoney(side.net, currency),
-          input: file,
+          input: keptQuestion(question),
           output: { why, side },
           programVersion: version,
         },

@@ -16,10 +16,9 @@ import {
   updatePriceNote,
 } from '../../../db/repositories/price-notes.ts';
 import { setSetting } from '../../../db/repositories/settings.ts';
-import type { BagFile } from '../../contract/bag-file.ts';
+import type { BagTask } from '../../worker/bag-task.ts';
 import { nearestIds } from '../../worker/nearest-ids.ts';
 import { fromBand, toBand } from '../bag-rows.ts';
-import { loadBag } from '../bag-store.ts';
 import type { Db } from '../../../db/sqlite.ts';
 import type { Context, Handlers, Subject } from '../handler.ts';
 import { noteFields, noteOf, refuseWrongMoney } from '../note-rows.ts';
@@ -32,6 +31,7 @@ import {
   readAssumptions,
   type NotedBand,
 } from '../price-bands.ts';
+import { isSameQuestion, questionOf } from '../question.ts';
 import { bagStep, type StepParts } from '../steps.ts';
 import { withoutUndefined } from '../without-undefined.ts';
 
@@ -145,10 +145,10 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
     },
   },
   'prices.seenOne': async (context, { bagId, archetype, price, condition, locale }) => {
-    const { db, catalogue, today, answerer } = context;
+    const { db, answerer } = context;
     refuseUnknown(context, archetype, '$.archetype');
-    const { file } = loadBag(db, bagId);
-    const { currency } = file.units;
+    const question = questionOf(context, bagId, locale);
+    const { currency } = question.file.units;
     const priceMinor = toMinor(price, currency);
     if (priceMinor === null) {
       throw new RefusedInput('This price cannot be used:', [
@@ -162,20 +162,17 @@ export const priceHandlers: Handlers<Subject<'prices'> | Subject<'jobs'>> = {
     }
     const assumptions = readAssumptions(db);
     return answerer.seenOne({
-      file,
-      catalogue: catalogue(),
-      today: today(),
-      locale,
+      ...question,
       archetype,
       priceMinor,
       condition: condition ?? assumptions.condition,
       assumptions,
-      status: knownStatus(context, bagId, file),
+      status: knownStatus(context, bagId, question),
     });
   },
-  'prices.watchList': async ({ db, catalogue, today, answerer, jobs }, { bagId, job, locale }) => {
-    const { file } = loadBag(db, bagId);
-    const task = { file, catalogue: catalogue(), today: today(), locale };
+  'prices.watchList': async (context, { bagId, job, locale }) => {
+    const { answerer, jobs } = context;
+    const task = questionOf(context, bagId, locale);
     return job === undefined
       ? answerer.watchList(task)
       : jobs.run(job, ({ cells }) => answerer.watchList({ ...task, cells }));
@@ -226,8 +223,8 @@ function refuseUnknown({ catalogue }: Pick<Context, 'catalogue'>, id: string, pa
   ]);
 }
 
-/** What the newest answer said, when it was for the bag just as it is. */
-function knownStatus({ db }: Context, bagId: number, file: BagFile) {
+/** What the newest answer said, when it was for the bag, limits and air just as they are. */
+function knownStatus({ db }: Context, bagId: number, question: BagTask) {
   const latest = readLatestPlan(db, bagId);
-  return latest !== undefined && JSON.stringify(latest.input) === JSON.stringify(file) ? latest.status : null;
+  return latest !== undefined && isSameQuestion(latest.input, question) ? latest.status : null;
 }

@@ -25,7 +25,13 @@ export const programHandlers: Handlers<Subject<'history'> | Subject<'settings'> 
     }
     return readSettings(db);
   },
-  'program.about': ({ version, dataFolder }) => ({ version, dataFolder }),
+  'program.about': ({ version, dataFolder, host }) => ({
+    version,
+    dataFolder,
+    host: host?.name ?? null,
+    canOpenFolder: host?.openDataFolder != null,
+  }),
+  'program.openDataFolder': async ({ host }) => ({ opened: (await host?.openDataFolder?.()) ?? false }),
 };
 
 function named(step: { label: string } | null | undefined): Step | null {

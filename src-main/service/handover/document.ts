@@ -1,12 +1,12 @@
 import type { DocumentLanguage, Paper } from '../../contract/calls/handover.ts';
 import { documentLanguageSchema } from '../../contract/calls/handover.ts';
-import { bagFileSchema, type BagFile } from '../../contract/bag-file.ts';
+import type { BagTask } from '../../worker/bag-task.ts';
 import { readHandover } from '../../../db/repositories/handover.ts';
 import { readPlan } from '../../../db/repositories/plans.ts';
 import { missing } from '../../../db/statement.ts';
 import { USUAL_LOCALES, type HandOverFormat, type HandOverTask } from '../../worker/handover.ts';
-import { loadBag } from '../bag-store.ts';
 import type { Context } from '../handler.ts';
+import { questionKept, questionOf } from '../question.ts';
 import { recordSchema } from '../plan-records.ts';
 import { readLetterhead } from './letterhead.ts';
 
@@ -20,11 +20,12 @@ export function documentTask(context: Context, wanted: Wanted, format: HandOverF
   const { name, contact, paper, picture } = readLetterhead(db);
   const { coverNote, language, retestOn } = readHandover(db, bagId);
   const hasLetterhead = name !== '' || contact !== '' || picture !== null;
-  const told = record === undefined ? { file: loadBag(db, bagId).file } : pickOf(context, bagId, record);
+  const question = questionOf(context, bagId);
+  const told = record === undefined ? question : pickOf(context, bagId, record);
   return {
+    ...question,
     file: told.file,
-    catalogue: context.catalogue(),
-    today: context.today(),
+    reckoning: told.reckoning,
     locale: localeOf(language, wanted.locale),
     format,
     paper: paper ?? usualPaper(wanted.locale),
@@ -39,8 +40,7 @@ export function documentTask(context: Context, wanted: Wanted, format: HandOverF
   };
 }
 
-type Told = {
-  file: BagFile;
+type Told = Pick<BagTask, 'file' | 'reckoning'> & {
   items: readonly string[];
   picked: NonNullable<HandOverTask['said']>['picked'] & object;
 };
@@ -49,11 +49,11 @@ type Told = {
 function pickOf({ db }: Context, bagId: number, id: number): Told {
   const plan = readPlan(db, id);
   const record = recordSchema.safeParse(plan.output);
-  const file = bagFileSchema.safeParse(plan.input);
-  if (plan.bagId !== bagId || !record.success || !file.success) throw missing(db, 'record of a pick', id);
+  const kept = questionKept(plan.input);
+  if (plan.bagId !== bagId || !record.success || kept === null) throw missing(db, 'record of a pick', id);
   const { why, side } = record.data;
   return {
-    file: file.data,
+    ...kept,
     items: side.items,
     picked: { name: plan.name ?? '', why, day: plan.madeAt.slice(0, 10) },
   };

@@ -1,9 +1,18 @@
-import { gapLimits, leastTiers, LONG_CLUB_SHARE, MOST_CLUBS, type GapLimits } from '../../bag/conventions.ts';
+import {
+  gapLimits,
+  handicapToBuyFor,
+  leastTiers,
+  MOST_CLUBS,
+  recommendedTier,
+  type Conventions,
+  type GapLimits,
+} from '../../bag/conventions.ts';
 import type { Archetype, Bag, Club } from '../../bag/types.ts';
 import { chanceAbove, chanceBelow, neighbourGaps, type Gap } from '../../player/gaps.ts';
 import { ownedLadder, type Rung } from '../../player/ladder.ts';
 import { playerModel, type PlayerModel } from '../../player/model.ts';
 import { needPerRound, type Need } from '../../player/need/need.ts';
+import { ownConventions, USUAL_RECKONING, type OwnConventions, type Reckoning } from './reckoning.ts';
 import type { PairState } from './pair-state.ts';
 import type { Reader } from '../reader.ts';
 import type { Words } from '../words/words.ts';
@@ -28,6 +37,12 @@ export type BagView = {
   pairs: readonly Pair[];
   limits: GapLimits;
   least: ReturnType<typeof leastTiers>;
+  conventions: Conventions;
+  /** Where those are the user's own. */
+  own: OwnConventions;
+  /** Where the gap limits and the least tiers come from, for evidence. */
+  limitSource: string;
+  tierSource: string;
   /** What the course asks of this player; null where no ladder tells. */
   need: Need | null;
   club(id: string): Club;
@@ -40,15 +55,22 @@ export type BagView = {
   today: string;
 };
 
-export type ViewInput = Pick<BagView, 'bag' | 'catalogue' | 'reader' | 'words' | 'today'>;
+export type ViewInput = Pick<BagView, 'bag' | 'catalogue' | 'reader' | 'words' | 'today'> & {
+  /** The usual one when left out. */
+  reckoning?: Reckoning | undefined;
+};
 
 /** Limits follow the driver speed; where nothing tells it, the middle row serves (no gap is called without carries). */
 const UNKNOWN_SPEED_MPH = 90;
 
-export function viewBag({ bag, catalogue, reader, words, today }: ViewInput): BagView {
-  const model = playerModel(bag);
+export function viewBag({ bag, catalogue, reader, words, today, reckoning }: ViewInput): BagView {
+  const { conventions, air } = reckoning ?? USUAL_RECKONING;
+  const model = playerModel(bag, air);
   const ladder = ownedLadder(bag, model);
-  const limits = gapLimits(model.driverSpeedMph ?? UNKNOWN_SPEED_MPH);
+  const speed = model.driverSpeedMph ?? UNKNOWN_SPEED_MPH;
+  const limits = gapLimits(speed, conventions);
+  const own = ownConventions(conventions, limits, speed);
+  const buysFor = handicapToBuyFor(bag.player.handicap, bag.player.targetHandicap);
   const clubs = new Map(bag.clubs.map((club) => [club.id, club]));
   const club = (id: string): Club => {
     const found = clubs.get(id);
@@ -61,7 +83,11 @@ export function viewBag({ bag, catalogue, reader, words, today }: ViewInput): Ba
     ladder,
     pairs: pairsOf(ladder, limits),
     limits,
-    least: leastTiers(model.tier),
+    least: leastTiers(recommendedTier(buysFor, conventions)),
+    conventions,
+    own,
+    limitSource: own.limits ? words.figures.ownSource : words.figures.limitSource,
+    tierSource: own.tiers ? words.figures.ownSource : words.figures.tierSource,
     need: needOf(bag, ladder, model),
     club,
     name: (id) => words.clubName(club(id)),
@@ -78,7 +104,7 @@ export function pairsOf(ladder: readonly Rung[], limits: GapLimits): Pair[] {
   const secondYd = ladder.find((rung) => rung.kind !== 'driver')?.carryYd ?? Infinity;
   return neighbourGaps(ladder).map((gap, i) => {
     const first = i === 0 && gap.longer.kind === 'driver' && gap.shorter.carryYd >= secondYd;
-    const long = driver !== undefined && gap.longer.carryYd >= LONG_CLUB_SHARE * driver.carryYd;
+    const long = driver !== undefined && gap.longer.carryYd >= limits.longShare * driver.carryYd;
     const wideYd = first ? limits.firstPairYd : long ? limits.wideLongYd : limits.wideYd;
     return { ...gap, wideYd, crowdedYd: limits.crowdedYd, first, ...judge(gap, wideYd, limits.crowdedYd) };
   });

@@ -1,5 +1,5 @@
 import { leastTiers, recommendedTier } from '../../bag/conventions.ts';
-import { TIER_WEIGHT, type Built } from '../../solve/build/instance.ts';
+import type { Built } from '../../solve/build/instance.ts';
 import { headline as solveHeadline, headlineOf } from '../../solve/index.ts';
 import type { Instance, Solution } from '../../solve/instance.ts';
 import { evaluate } from '../../solve/model/penalty.ts';
@@ -56,18 +56,18 @@ function stageOf(instance: Instance, when: When, items: readonly string[]): Stag
 function withLater(view: BagView, instance: Instance, now: Stage, effort: Effort): Stage[] {
   const { player } = view.bag;
   const improving = isImproving(player) && player.targetHandicap !== undefined;
+  const then = player.targetHandicap ?? player.handicap;
   const when: When = improving
-    ? { kind: 'handicap', atMost: player.targetHandicap ?? player.handicap }
+    ? { kind: 'handicap', atMost: then }
     : now.netMinor < now.cashMinor
       ? { kind: 'sale' }
       : { kind: 'season' };
-  const tier = improving ? recommendedTier(player.targetHandicap ?? player.handicap) : view.model.tier;
   const left = instance.budget === null ? null : Math.max(0, instance.budget - now.netMinor);
   const later = laterStage(instance, {
     bag: now.items,
     budget: left,
-    leastTier: { ...leastTiers(tier) },
-    tierWeight: TIER_WEIGHT,
+    leastTier: { ...(improving ? leastTiers(recommendedTier(then, view.conventions)) : view.least) },
+    tierWeight: view.conventions.weights.tier,
   });
   const before = evaluate(later, now.items);
   const point = effort.within(null, (hooks) => solveHeadline(later, hooks));

@@ -2,7 +2,7 @@ import { headlineOf, type Hooks } from '../../solve/index.ts';
 import { todayOf } from '../../solve/frontier.ts';
 import type { Point } from '../../solve/instance.ts';
 import { curveLimited, type LimitedCurve } from '../../solve/limited.ts';
-import { buildInstance, TIER_WEIGHT, WIDE_WEIGHT, type Built } from '../../solve/build/instance.ts';
+import { buildInstance, type Built } from '../../solve/build/instance.ts';
 import { excusedPairs } from './excused.ts';
 import type { Finding } from '../finding.ts';
 import { misfitsOf } from './misfits.ts';
@@ -19,24 +19,30 @@ export type Prepared = { view: BagView; found: Finding[]; built: Built; limited:
 export function prepare(input: ViewInput, hooks: Hooks = {}): Prepared {
   const view = viewBag(input);
   const { bag, catalogue } = input;
+  const { weights } = view.conventions;
   const question = {
     bag,
     model: view.model,
     ladder: view.ladder,
     catalogue,
     limits: view.limits,
+    weights,
+    least: view.least,
     excused: excusedPairs(view),
     ...misfitsOf(view),
     // What only adds forgiveness waits while the handicap falls.
-    tierWeight: isImproving(bag.player) ? 0 : TIER_WEIGHT,
+    tierWeight: isImproving(bag.player) ? 0 : weights.tier,
   };
-  const weighed = buildInstance({ ...question, wideWeights: needWeights(view.need, view.ladder) });
+  const weighed = buildInstance({
+    ...question,
+    wideWeights: needWeights(view.need, view.ladder, weights.wide),
+  });
   const found = findAll(view);
   const limited = curveLimited(weighed.instance, hooks);
-  if (!rewardsLeavingOut(limited.instance, planOn(limited), WIDE_WEIGHT)) {
+  if (!rewardsLeavingOut(limited.instance, planOn(limited), weights.wide)) {
     return { view, found, built: weighed, limited };
   }
-  const built = buildInstance({ ...question, wideWeights: [{ fromYd: 0, weight: WIDE_WEIGHT }] });
+  const built = buildInstance({ ...question, wideWeights: [{ fromYd: 0, weight: weights.wide }] });
   return { view, found, built, limited: curveLimited(built.instance, hooks) };
 }
 

@@ -67,6 +67,7 @@ export const german: Words = {
     handicap: 'Handicap',
     limitSource: 'übliche Praxis, nach Drivertempo',
     tierSource: 'übliche Praxis, nach Handicap',
+    ownSource: 'vom Nutzer gesetzt',
     ruleSource: 'Golfregeln, Regel 4.1b',
     playerSource: 'vom Spieler angegeben',
     ladderSource: 'die eigene Leiter des Spielers',
@@ -250,6 +251,12 @@ export const german: Words = {
       `Diese Frage hat zu viele Sätze, um den Plan als den besten zu beweisen: Er ist der beste gefundene. Kein Bag im Budget lässt weniger als ${least} offen.`,
     leftOut: () =>
       'So viele Sätze haben einen Preis, dass nicht jeder Grund, jede Frage und jeder andere Weg gerechnet wurde. Den Plan selbst berührt das nicht.',
+    ownConventions: ({ limits, tiers, weights }) =>
+      `Dieser Plan ist mit eigenen Werten des Nutzers gerechnet, nicht mit üblicher Praxis: ${[
+        ...(limits ? ['Abstandsgrenzen'] : []),
+        ...(tiers ? ['Fehlerverzeihung nach Handicap'] : []),
+        ...(weights ? ['Gewichte'] : []),
+      ].join(', ')}.`,
     pain: () => 'Schmerzen gehen vor: ärztlicher Rat, nicht Ausrüstung.',
   },
 };

@@ -54,6 +54,7 @@ export const english: Words = {
     handicap: 'handicap',
     limitSource: 'common practice, by driver speed',
     tierSource: 'common practice, by handicap',
+    ownSource: 'set by the user',
     ruleSource: 'Rules of Golf, Rule 4.1b',
     playerSource: 'stated by the player',
     ladderSource: "the player's own ladder",
@@ -222,6 +223,12 @@ export const english: Words = {
       `This question has too many sets to prove the plan the best: it is the best found. No bag within budget leaves less than ${least} wrong.`,
     leftOut: () =>
       'So many sets are priced that not every reason, question and other way was reckoned. The plan itself is not touched by that.',
+    ownConventions: ({ limits, tiers, weights }) =>
+      `This plan was reckoned with the user's own ${[
+        ...(limits ? ['gap limits'] : []),
+        ...(tiers ? ['forgiveness by handicap'] : []),
+        ...(weights ? ['weights'] : []),
+      ].join(', ')}, not with common practice.`,
     pain: () => 'Pain comes first: a medical professional, not equipment.',
   },
 };

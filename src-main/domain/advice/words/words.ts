@@ -33,6 +33,8 @@ export type Words = {
     handicap: string;
     limitSource: string;
     tierSource: string;
+    /** A limit that the user set otherwise than common practice. */
+    ownSource: string;
     ruleSource: string;
     playerSource: string;
     ladderSource: string;
@@ -134,5 +136,7 @@ export type Words = {
     unproven(p: { least: string }): string;
     /** Reasons, questions or other ways that were not reckoned. */
     leftOut(): string;
+    /** Limits, tiers or weights that the user changed. */
+    ownConventions(p: { limits: boolean; tiers: boolean; weights: boolean }): string;
   };
 };

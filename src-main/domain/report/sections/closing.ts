@@ -78,7 +78,8 @@ function playerFacts({ advice, words, figures }: Context): Fact[] {
 }
 
 function limitFacts({ advice, words }: Context): Fact[] {
-  const { reader, limits, least } = advice.view;
+  const { reader, limits, least, own, conventions } = advice.view;
+  const { practice, ownSource } = words.assumptions;
   return [
     {
       label: words.assumptions.limits,
@@ -87,12 +88,20 @@ function limitFacts({ advice, words }: Context): Fact[] {
         wide: reader.distanceText(limits.wideYd),
         wideLong: reader.distanceText(limits.wideLongYd),
         first: reader.distanceText(limits.firstPairYd),
-      })} (${words.assumptions.practice})`,
+      })} (${own.limits ? ownSource : practice})`,
     },
     {
       label: words.assumptions.tiers,
-      text: `${words.assumptions.tiersText({ irons: least.iron, woods: least.driver })} (${words.assumptions.practice})`,
+      text: `${words.assumptions.tiersText({ irons: least.iron, woods: least.driver })} (${own.tiers ? ownSource : practice})`,
     },
+    ...(own.weights
+      ? [
+          {
+            label: words.assumptions.weights,
+            text: `${words.assumptions.weightsText(conventions.weights)} (${ownSource})`,
+          },
+        ]
+      : []),
   ];
 }
 

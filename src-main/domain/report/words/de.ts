@@ -278,6 +278,10 @@ export const german: ReportWords = {
     costsText: ({ delivery, regrip, percent, postage }) =>
       `Versand ${delivery}, neuer Griff ${regrip} je Schläger; Verkauf: Gebühr ${percent}, Porto ${postage}`,
     practice: 'übliche Praxis, ohne Quelle',
+    ownSource: 'vom Nutzer gesetzt',
+    weights: 'Gewichte',
+    weightsText: ({ wide, crowd, tier }) =>
+      `weiter Abstand ${String(wide)}, enges Paar ${String(crowd)} je Zehntel Yard; Stufe ${String(tier)} je Schritt`,
   },
   signOff: {
     statement: () => 'Was zu kaufen ist, was zu lassen ist und die Verzichtpreise wurden besprochen.',

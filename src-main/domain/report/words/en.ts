@@ -276,6 +276,10 @@ export const english: ReportWords = {
     costsText: ({ delivery, regrip, percent, postage }) =>
       `delivery ${delivery}, regrip ${regrip} a club; sales: fee ${percent}, postage ${postage}`,
     practice: 'common practice, no source',
+    ownSource: 'set by the user',
+    weights: 'Weights',
+    weightsText: ({ wide, crowd, tier }) =>
+      `wide gap ${String(wide)}, crowded pair ${String(crowd)} a tenth of a yard; tier ${String(tier)} a step`,
   },
   signOff: {
     statement: () => 'What to buy, what to leave and the walk-away prices were talked through.',

@@ -181,6 +181,10 @@ export type ReportWords = {
     costs: string;
     costsText(p: { delivery: string; regrip: string; percent: string; postage: string }): string;
     practice: string;
+    /** In its place where the user set a limit. */
+    ownSource: string;
+    weights: string;
+    weightsText(p: { wide: number; crowd: number; tier: number }): string;
   };
   signOff: { statement(): string; player: string; coach: string; date: string };
 };

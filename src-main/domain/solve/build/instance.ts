@@ -1,6 +1,5 @@
-import { leastTiers, MOST_CLUBS, type GapLimits } from '../../bag/conventions.ts';
+import { MOST_CLUBS, type Conventions, type GapLimits } from '../../bag/conventions.ts';
 import type { Archetype, Bag, Club } from '../../bag/types.ts';
-import { LONG_CLUB_SHARE } from '../../bag/conventions.ts';
 import { toDy } from '../../bag/tenths.ts';
 import type { Rung } from '../../player/ladder.ts';
 import type { PlayerModel } from '../../player/model.ts';
@@ -8,11 +7,6 @@ import { predictCarry } from '../../player/predict.ts';
 import { purchaseMinor, resaleMinor } from '../../prices/cost.ts';
 import type { Instance, Item, Lot } from '../instance.ts';
 import { usable, type Candidate } from './candidates.ts';
-
-/** Penalty per tenth of a yard and per tier step: defaults, `common practice, no source`. */
-export const WIDE_WEIGHT = 2;
-export const CROWD_WEIGHT = 1;
-export const TIER_WEIGHT = 40;
 
 /** The top club may fall short of the driver by this much: the larger of yards and share. */
 const TOP_SLACK_YD = 8;
@@ -27,6 +21,9 @@ export type BuildInput = {
   ladder: readonly Rung[];
   catalogue: readonly Archetype[];
   limits: GapLimits;
+  weights: Conventions['weights'];
+  /** The least tier that still fits, by kind. */
+  least: Readonly<Record<string, number>>;
   /** Owned pairs, by club id in ladder order, that findings excuse. */
   excused: readonly (readonly [string, string])[];
   /** Misfit of owned clubs by club id; of archetypes by archetype id. */
@@ -56,11 +53,10 @@ export function buildInstance(input: BuildInput): Built {
   const bought = boughtItems(input);
   const putters = bag.clubs.filter((club) => club.kind === 'putter').length;
   const unplaced = bag.clubs.length - putters - ladder.length;
-  const least = leastTiers(model.tier);
   const driverYd = driverCarryYd(ladder, model);
   const allBands = bands(input, driverYd);
   // Else dropping an end club would count as a mend.
-  const heaviest = Math.max(WIDE_WEIGHT, ...allBands.map((band) => band.wideWeight));
+  const heaviest = Math.max(input.weights.wide, ...allBands.map((band) => band.wideWeight));
   const instance: Instance = {
     limit: Math.max(0, MOST_CLUBS - unplaced - (putters === 0 ? 1 : 0)),
     items: [...owned.items, ...bought.items],
@@ -70,7 +66,7 @@ export function buildInstance(input: BuildInput): Built {
     top: top(ladder, driverYd, heaviest),
     bottom: bottom(input, heaviest),
     excused: input.excused.map(([longer, shorter]) => [ownId(longer), ownId(shorter)]),
-    leastTier: { ...least },
+    leastTier: { ...input.least },
     tierWeight: input.tierWeight,
     budget: bag.budget?.amountMinor ?? null,
     basis: bag.budget?.cashBeforeSales === true ? 'cash' : 'net',
@@ -171,8 +167,8 @@ function driverCarryYd(ladder: readonly Rung[], model: PlayerModel): number | nu
 }
 
 /** One band a stretch of carry in which limit and weight stay the same. */
-function bands({ limits, wideWeights }: BuildInput, driverYd: number | null): Instance['bands'] {
-  const longFromDy = driverYd === null ? Infinity : toDy(LONG_CLUB_SHARE * driverYd);
+function bands({ limits, weights, wideWeights }: BuildInput, driverYd: number | null): Instance['bands'] {
+  const longFromDy = driverYd === null ? Infinity : toDy(limits.longShare * driverYd);
   const starts = [
     0,
     ...wideWeights.map(({ fromYd }) => toDy(fromYd)),
@@ -184,8 +180,8 @@ function bands({ limits, wideWeights }: BuildInput, driverYd: number | null): In
       fromDy,
       wideDy: toDy(fromDy >= longFromDy ? limits.wideLongYd : limits.wideYd),
       crowdedDy: toDy(limits.crowdedYd),
-      wideWeight: wideWeights.findLast(({ fromYd }) => toDy(fromYd) <= fromDy)?.weight ?? WIDE_WEIGHT,
-      crowdWeight: CROWD_WEIGHT,
+      wideWeight: wideWeights.findLast(({ fromYd }) => toDy(fromYd) <= fromDy)?.weight ?? weights.wide,
+      crowdWeight: weights.crowd,
     }));
 }
 

@@ -1,4 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { loadCatalogue } from '../../../../db/catalogue/index.ts';
+import { USUAL_CONVENTIONS, type Conventions } from '../../../../src-main/domain/bag/conventions.ts';
+import { PLAYER_AIR } from '../../../../src-main/domain/flight/air.ts';
+import { handOver } from '../../../../src-main/domain/report/document.ts';
+import { answerBag } from '../../../../src-main/worker/answer.ts';
 import type { Block, Entry, HandOver, SectionId } from '../../../../src-main/domain/report/model.ts';
 import { english } from '../../../../src-main/domain/report/words/en.ts';
 import { reportWords } from '../../../../src-main/domain/report/words/index.ts';
@@ -226,6 +231,31 @@ describe('hand-over document', () => {
     expect(document.letterhead).toEqual(letterhead);
     expect(document.coverNote).toEqual(['One line.', 'Two.']);
     expect(make('usual').document.letterhead).toBeUndefined();
+  });
+});
+
+describe('limits of the user’s own', () => {
+  const { file } = make('usual');
+  const usual = USUAL_CONVENTIONS;
+  const documentWith = (conventions: Partial<Conventions>) => {
+    const reckoning = { air: PLAYER_AIR, conventions: { ...usual, ...conventions } };
+    const options = { today: TODAY, withInstance: false, reckoning };
+    return handOver(answerBag(file, loadCatalogue(), options).advice, { today: TODAY, locale: 'en-GB' });
+  };
+  const sources = (document: HandOver) => text(document, 'sources');
+  it('are told apart from common practice, each for itself', () => {
+    const limits = usual.limits.map((row) => ({ ...row, wideYd: row.wideYd - 3 }));
+    const changed = documentWith({ limits });
+    expect(sources(changed)).toMatch(/crowded under .* \(set by the user\)/);
+    expect(sources(changed)).toMatch(/tier .* \(common practice, no source\)/);
+    expect(text(changed, 'cautions')).toContain("reckoned with the user's own gap limits");
+  });
+  it('weights are named only where they are not the usual ones', () => {
+    expect(sources(documentWith({}))).not.toContain('Weights');
+    const weighed = documentWith({ weights: { wide: 3, crowd: 1, tier: 40 } });
+    expect(sources(weighed)).toContain(
+      'wide gap 3, crowded pair 1 a tenth of a yard; tier 40 a step (set by the user)',
+    );
   });
 });
 

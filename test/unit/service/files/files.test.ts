@@ -318,6 +318,18 @@ describe('the whole database', () => {
   });
 });
 
+it('a backup is deleted for good, by its number, and no other file', async () => {
+  await open(bagFile({}, { name: 'Ada' }));
+  for (let i = 0; i < 3; i++) await call('backups.make', {});
+  const files = () => readdirSync(path.join(folder, 'backups'));
+  const [first, second] = files();
+  await call('backups.remove', { sequence: 3 });
+  expect(files()).toEqual([first, second]);
+  expect((await call('backups.list', {})).map(({ sequence }) => sequence)).toEqual([2, 1]);
+  expect(await refused('backups.remove', { sequence: 3 })).toMatchObject({ kind: 'not-found' });
+  expect(await call('players.roster', {})).toHaveLength(1);
+});
+
 it('an erased player leaves no byte here; kept backups are told of', async () => {
   const { playerId } = await open(bagFile({}, { name: 'Zoë Quillfeather', missNote: 'left wrist' }));
   await open(bagFile({}, { name: 'Bea' }));

@@ -31,7 +31,7 @@ function findingOf(clubs: readonly Club[], view: BagView): Finding {
     isImproving(bag.player) &&
     kind !== 'putter' &&
     kind !== 'wedge' &&
-    tier >= leastTiers(recommendedTier(target ?? handicap))[kind];
+    tier >= leastTiers(recommendedTier(target ?? handicap, view.conventions))[kind];
   return {
     kind: 'forgiveness',
     clubs: clubs.map((club) => club.id),
@@ -50,7 +50,7 @@ function findingOf(clubs: readonly Club[], view: BagView): Finding {
         }),
     evidence: [
       { figure: words.figures.tier, value: tier, source: words.figures.playerSource },
-      { figure: words.figures.leastTier, value: needed, source: words.figures.tierSource },
+      { figure: words.figures.leastTier, value: needed, source: view.tierSource },
       { figure: words.figures.handicap, value: handicap, source: words.figures.playerSource },
     ],
   };

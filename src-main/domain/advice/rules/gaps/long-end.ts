@@ -1,4 +1,3 @@
-import { LONG_CLUB_SHARE } from '../../../bag/conventions.ts';
 import type { Rung } from '../../../player/ladder.ts';
 import { median } from '../../../player/statistics.ts';
 import type { LongEndCause } from './long-end-cause.ts';
@@ -22,11 +21,13 @@ export type LongEnd = {
 };
 
 /** Null when the long end does not fall off. */
-export function longEnd(view: Pick<BagView, 'bag' | 'ladder' | 'pairs' | 'club' | 'model'>): LongEnd | null {
+export function longEnd(
+  view: Pick<BagView, 'bag' | 'ladder' | 'pairs' | 'club' | 'model' | 'limits'>,
+): LongEnd | null {
   const driverYd = view.ladder.find((rung) => rung.kind === 'driver')?.carryYd ?? null;
   const longestYd = driverYd ?? (view.ladder[0] ? view.ladder[0].carryYd / 0.9 : 0);
   const isLong = (pair: Pair) =>
-    pair.longer.kind !== 'driver' && pair.longer.carryYd >= LONG_CLUB_SHARE * longestYd;
+    pair.longer.kind !== 'driver' && pair.longer.carryYd >= view.limits.longShare * longestYd;
   const short = view.pairs.filter((pair) => pair.longer.kind !== 'driver' && !isLong(pair));
   const usualYd = median(short.map((pair) => pair.gapYd));
   if (usualYd === null || short.length < FEWEST_SHORT) return null;

@@ -6,7 +6,8 @@ import type { BagView, Pair } from '../../bag-view/view.ts';
 const Z90 = 1.6448536269514722;
 
 /** What a finding on a neighbour pair stands on: both carries, the gap with its range, and the limit. */
-export function pairEvidence({ reader, words, name }: BagView, pair: Pair, limitYd: number): Evidence[] {
+export function pairEvidence(view: BagView, pair: Pair, limitYd: number): Evidence[] {
+  const { reader, words, name } = view;
   const carry = (rung: Pair['longer']): Evidence => ({
     figure: `${words.figures.carry}, ${name(rung.clubId)}`,
     value: reader.distance(rung.carryYd),
@@ -22,7 +23,7 @@ export function pairEvidence({ reader, words, name }: BagView, pair: Pair, limit
       range: [reader.distance(pair.gapYd - Z90 * pair.sdYd), reader.distance(pair.gapYd + Z90 * pair.sdYd)],
       source: `${words.source(pair.longer.source)} / ${words.source(pair.shorter.source)}`,
     },
-    { figure: words.figures.limit, value: reader.distance(limitYd), source: words.figures.limitSource },
+    { figure: words.figures.limit, value: reader.distance(limitYd), source: view.limitSource },
     {
       figure: words.figures.chance,
       value: Math.round(pair.chance * 100) / 100,

@@ -9,7 +9,7 @@ const par3s = (length: number) => ({ holes: Array.from({ length: 18 }, () => ({ 
 describe('needWeights', () => {
   const weights = (file = bagFile()) => {
     const view = viewOf(file);
-    return needWeights(view.need, view.ladder);
+    return needWeights(view.need, view.ladder, 2);
   };
   it('are whole numbers that average 2 over the bands of the bag', () => {
     const list = weights().map((one) => one.weight);
@@ -28,7 +28,7 @@ describe('needWeights', () => {
     expect(at(130)).toBeGreaterThan(at(178));
   });
   it('are 2 where nothing is known', () => {
-    expect(needWeights(null, [])).toEqual([{ fromYd: 0, weight: 2 }]);
+    expect(needWeights(null, [], 2)).toEqual([{ fromYd: 0, weight: 2 }]);
   });
 });
 

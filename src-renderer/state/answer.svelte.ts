@@ -21,7 +21,8 @@ export class AnswerState {
       name: 'answers.plan',
       args: () => {
         const { bagId, screen } = route;
-        if (bagId === null || screen === 'players') return null;
+        // The hand-over reckons for itself, in the document's language.
+        if (bagId === null || screen === 'players' || screen === 'handover') return null;
         const tried = this.tried;
         const { locale } = formats();
         return tried === undefined ? { bagId, locale } : { bagId, budget: tried, locale };

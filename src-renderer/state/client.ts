@@ -2,6 +2,7 @@ import type { CallArgs, CallName, CallResult } from '../../src-main/contract/cal
 import type { Bridge, CallError, HostEvent } from '../../src-main/contract/gate.ts';
 import { words } from '../words/index.ts';
 import { browserBridge } from './browser-bridge.ts';
+import { sharedEvents } from './shared-events.ts';
 
 declare global {
   // An interface, since only that merges with the library's own declaration.
@@ -51,7 +52,7 @@ export function pickClient(): Client {
       // The service answers in the contract's shape; its own tests hold it to that.
       return answer.value as CallResult<K>;
     },
-    onEvent: (listener) => bridge.onEvent(listener),
+    onEvent: sharedEvents(bridge.onEvent),
     onReach(listener) {
       listeners.add(listener);
       return () => listeners.delete(listener);

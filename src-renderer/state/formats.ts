@@ -13,6 +13,7 @@ export function createFormats(locale: string, language: string) {
   const list = new Intl.ListFormat(language, { type: 'conjunction' });
   const share = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
   const moment = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' });
+  const month = new Intl.DateTimeFormat(locale, { month: 'long', year: 'numeric', timeZone: 'UTC' });
   const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' });
   return {
     locale,
@@ -37,6 +38,8 @@ export function createFormats(locale: string, language: string) {
       ),
     /** A day stays that day in every time zone; a moment is shown on the reader's own day. */
     day: (iso: string) => (iso.length === 10 ? day : moment).format(new Date(iso)),
+    /** "2027-05" → "May 2027". */
+    month: (iso: string) => month.format(new Date(`${iso}-01`)),
     list: (items: readonly string[]) => list.format(items),
     /** What a number without digits after the mark lacks in a column that has them: ".00" in English. */
     padding: (digits: number) =>

@@ -1,6 +1,7 @@
 import { SCREENS, type Screen } from './places.ts';
 
-export type Shortcut = { do: 'undo' } | { do: 'redo' } | { do: 'go'; screen: Screen } | { do: 'search' };
+export type Shortcut =
+  { do: 'undo' } | { do: 'redo' } | { do: 'go'; screen: Screen } | { do: 'search' } | { do: 'print' };
 
 type Pressed = {
   key: string;
@@ -18,6 +19,7 @@ export function shortcutOf(pressed: Pressed, isMac: boolean): Shortcut | null {
   if (command && !altKey) {
     const letter = key.toLowerCase();
     if (letter === 'z') return { do: shiftKey ? 'redo' : 'undo' };
+    if (letter === 'p' && !shiftKey) return { do: 'print' };
     if (letter === 'y' && !isMac && !shiftKey) return { do: 'redo' };
   }
   if (altKey && !ctrlKey && !metaKey && !shiftKey) {
@@ -39,6 +41,8 @@ export function keysText(shortcut: Shortcut, isMac: boolean): string {
       const digit = String(SCREENS.indexOf(shortcut.screen) + 1);
       return isMac ? `⌥${digit}` : `Alt+${digit}`;
     }
+    case 'print':
+      return isMac ? '⌘P' : 'Ctrl+P';
     case 'search':
       return '/';
   }

@@ -1,5 +1,5 @@
 /** The screens that exist, in the order of their work and of their shortcut's digit. */
-export const SCREENS = ['players', 'bag', 'ladder', 'prices', 'spend', 'side'] as const;
+export const SCREENS = ['players', 'bag', 'ladder', 'prices', 'spend', 'side', 'handover'] as const;
 export type Screen = (typeof SCREENS)[number];
 
 /** Where the window stands; it lives in the address, so that a reload and "back" keep it. */

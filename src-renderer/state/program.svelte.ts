@@ -8,6 +8,8 @@ import type { Client } from './client.ts';
 import { Drawer } from './drawer.svelte.ts';
 import { FlightsState } from './flights.svelte.ts';
 import { createFormats, type Formats } from './formats.ts';
+import { BatchState } from './batch.svelte.ts';
+import { HandoverState } from './handover.svelte.ts';
 import { History } from './history.svelte.ts';
 import { Imports } from './imports.svelte.ts';
 import { localeFor } from './language.ts';
@@ -37,6 +39,8 @@ export class Program {
   readonly answer: AnswerState;
   readonly flights: FlightsState;
   readonly side: SideState;
+  readonly handover: HandoverState;
+  readonly batch: BatchState;
   readonly catalogue: CatalogueState;
   readonly priceBook: PriceBookState;
   readonly watch: WatchState;
@@ -62,6 +66,8 @@ export class Program {
     this.answer = new AnswerState(this.records, this.route, formats);
     this.flights = new FlightsState(this.records, this.route, formats);
     this.side = new SideState(this.records, this.route, this.answer, formats);
+    this.handover = new HandoverState(this.records, this.route, formats);
+    this.batch = new BatchState(this.records, this.route, formats);
     this.priceBook = new PriceBookState(this.records, this.route, formats);
     this.watch = new WatchState(this.records, this.route, formats);
     this.imports = new Imports(this.roster);

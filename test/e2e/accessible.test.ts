@@ -14,19 +14,22 @@ beforeAll(async () => {
 
 afterAll(() => (program as Program | undefined)?.close());
 
-const SCREENS = ['Players', 'Bag', 'Ladder', 'Prices', 'Spend', 'Side by side'] as const;
+const SCREENS = ['Players', 'Bag', 'Ladder', 'Prices', 'Spend', 'Side by side', 'Hand-over'] as const;
 
 async function turnTo(screen: (typeof SCREENS)[number]): Promise<void> {
   await page.getByRole('navigation').getByRole('link', { name: screen }).click();
   await page.getByRole('heading', { level: 1, name: new RegExp(`^${screen}`) }).waitFor();
   await expect.poll(() => page.getByText('Reading …').count()).toBe(0);
+  if (screen === 'Hand-over') await page.frameLocator('iframe').locator('h1').waitFor();
 }
 
 /** What axe finds, as short lines that say where. */
-async function violations(): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page })
+async function violations(of: Page = page): Promise<string[]> {
+  const { violations: found } = await new AxeBuilder({ page: of })
     // What passes is not asked for: naming every element that does takes most of the time.
     .options({ resultTypes: ['violations'] })
+    // No script runs in the document's frame, axe's no more than others: it is looked at by itself below.
+    .exclude('iframe')
     .analyze();
   return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 120)}`));
 }
@@ -78,6 +81,22 @@ describe('every screen, both themes', () => {
       });
     }
   }
+
+  test('the document itself: nothing that axe finds, wide or narrow', async () => {
+    await turnTo('Hand-over');
+    const html = await page.evaluate(async () => {
+      const address = document.querySelector('iframe')?.src ?? '';
+      return (await fetch(address)).text();
+    });
+    const alone = await page.context().newPage();
+    await alone.setContent(html);
+    expect(await alone.locator('h1').innerText()).toMatch(/^Bag plan for/);
+    for (const width of [1280, 480]) {
+      await alone.setViewportSize({ width, height: 800 });
+      expect(await violations(alone)).toEqual([]);
+    }
+    await alone.close();
+  });
 
   test('what opens over a page', async () => {
     await turnTo('Bag');

@@ -69,9 +69,12 @@ export const handoverCalls = {
   /** Null takes the picture out. What the bytes are is looked at, not what the address says. */
   'handover.setPicture': undoable(z.strictObject({ picture: pictureSchema.nullable() }), z.null()),
   'handover.setAdded': undoable(z.strictObject({ bagId: rowId, patch: addedSchema.partial() }), z.null()),
-  /** Sets the very document for a look: `page` is what the host answers at `/page?id=…` for a while. */
+  /**
+   * Sets the very document for a look: `page` is what the host answers at `/page?id=…` for a while. `job` lets it be
+   * cancelled and heard of.
+   */
   'handover.preview': read(
-    z.strictObject(documentArgs),
+    z.strictObject({ ...documentArgs, job: idSchema.optional() }),
     z.strictObject({ page: z.string(), title: z.string(), status: planStatusSchema }),
   ),
   /** `json` is the plan file, `html` the print page on its own. */

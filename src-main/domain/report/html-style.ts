@@ -30,11 +30,12 @@ h3 { font-size: 9.4pt; line-height: 1.2; }
 h4 { font-size: 7.4pt; line-height: 1.2; letter-spacing: .02em; color: #444; }
 h1, h2, h3, h4, caption { break-after: avoid; }
 p, li { orphans: 3; widows: 3; overflow-wrap: anywhere; }
-.letterhead { display: flex; justify-content: space-between; align-items: center; gap: 6mm; padding-bottom: 2mm; margin-bottom: 3mm; border-bottom: .6pt solid #1b1916; }
+.letterhead { display: flex; justify-content: space-between; align-items: center; gap: 2mm 6mm; padding-bottom: 2mm; margin-bottom: 3mm; border-bottom: .6pt solid #1b1916; }
 .letterhead p { font-size: 9.4pt; }
 .letterhead p { overflow-wrap: anywhere; }
 .letterhead .contact { font-size: 8pt; color: #444; white-space: pre-line; }
-.letterhead img { max-height: 16mm; max-width: 45mm; }
+.letterhead img { flex: none; max-height: 16mm; max-width: 45mm; }
+.letterhead > div { min-width: 0; }
 .made { color: #444; margin-top: .6mm; }
 .note { margin-top: 2.4mm; padding-left: 3mm; border-left: 2.2pt double #1b1916; }
 .note p + p { margin-top: 1.2mm; }
@@ -116,15 +117,32 @@ svg path.gap { fill: none; stroke: #b34a00; stroke-width: .8; }
 #sign-off { break-inside: avoid; }
 #sign-off .blanks { margin-top: 2mm; }
 #retest, #sources { break-inside: avoid; }
+/* On a screen the smallest print would be too small: it is seen from further away than paper. */
 @media screen {
   html { background: #e9e2d2; }
-  body { max-width: 190mm; margin: 0 auto; padding: 10mm 6mm; background: #fbf7ec; font-size: 11pt; }
+  body { zoom: 1.43; max-width: 190mm; margin: 0 auto; padding: 10mm 6mm; background: #fbf7ec; }
 }
-@media screen and (max-width: 40em) {
+@media screen and (max-width: 62em) {
+  .ladder-row { display: block; }
+  .ladder-row figure { margin-bottom: 2mm; }
+  .ladder-row table { width: 100%; }
+}
+@media screen and (max-width: 50em) {
   .groups { grid-template-columns: 1fr; }
   .groups > div { border-left: 0; border-top: .6pt solid #999; }
-  .ladder-row { display: block; }
-  table { font-size: 9pt; }
+  .groups > div:first-child { border-top: 0; }
+}
+/* A telephone. */
+@media screen and (max-width: 36em) {
+  body { zoom: 1.25; padding: 4mm 3mm; }
+  .letterhead, .blanks { flex-wrap: wrap; }
+  th, td { white-space: normal; overflow-wrap: break-word; }
+  th[scope=row] { min-width: 13mm; }
+  th, td { padding: .4mm .8mm; }
+  .ladder-row th, .ladder-row td { padding: .35mm .6mm; }
+  table.money th, table.money td { padding-inline: 1mm; }
+  svg.ladder { width: 100%; }
+  table.facts th { width: 22mm; }
 }
 `;
 }

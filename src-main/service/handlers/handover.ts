@@ -65,13 +65,13 @@ export const handoverHandlers: Handlers<Subject<'handover'>> = {
       return null;
     },
   },
-  'handover.preview': async (context, wanted) => {
-    const {
-      text,
-      title,
-      status,
-      style = '',
-    } = await context.answerer.handOver(documentTask(context, wanted, 'html'));
+  'handover.preview': async (context, { job, ...wanted }) => {
+    const task = documentTask(context, wanted, 'html');
+    const made =
+      job === undefined
+        ? context.answerer.handOver(task)
+        : context.jobs.run(job, ({ cells }) => context.answerer.handOver({ ...task, cells }));
+    const { text, title, status, style = '' } = await made;
     const page = context.pages.keep({
       type: 'text/html; charset=utf-8',
       bytes: Buffer.from(text),

@@ -1,6 +1,7 @@
 import type { Words } from '../en/index.ts';
 import { bag } from './bag.ts';
 import { charts } from './charts.ts';
+import { handover } from './handover.ts';
 import { ladder } from './ladder.ts';
 import { players } from './players.ts';
 import { prices } from './prices.ts';
@@ -23,6 +24,7 @@ export const de: Words = {
   ...ladder,
   ...spend,
   ...side,
+  ...handover,
   ...steps,
   ...charts,
 };

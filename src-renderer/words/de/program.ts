@@ -7,6 +7,7 @@ const SCREENS: (typeof english)['screens'] = {
   prices: 'Preise',
   spend: 'Ausgaben',
   side: 'Nebeneinander',
+  handover: 'Übergabe',
 };
 
 export const program: typeof english = {
@@ -83,6 +84,7 @@ export const program: typeof english = {
     pages: 'Eine Seite aufschlagen',
     undo: 'Rückgängig, wiederholen',
     search: 'Suchen, bei Spielern und Preisen',
+    print: 'Das Dokument drucken, bei der Übergabe',
     down: 'Im Bag eine Spalte hinab oder hinauf',
     downKeys: 'Eingabe, Umschalt+Eingabe',
     back: 'Eine Eingabe verwerfen',

@@ -1,5 +1,6 @@
 import { bag } from './bag.ts';
 import { charts } from './charts.ts';
+import { handover } from './handover.ts';
 import { ladder } from './ladder.ts';
 import { players } from './players.ts';
 import { prices } from './prices.ts';
@@ -19,6 +20,7 @@ export const en = {
   ...ladder,
   ...spend,
   ...side,
+  ...handover,
   ...steps,
   ...charts,
 };

@@ -8,6 +8,7 @@ const SCREENS: Record<Screen, string> = {
   prices: 'Prices',
   spend: 'Spend',
   side: 'Side by side',
+  handover: 'Hand-over',
 };
 
 /** The frame of the window: what stands on every page, and what is said of the program itself. */
@@ -85,6 +86,7 @@ export const program = {
     pages: 'Turn to a page',
     undo: 'Undo, redo',
     search: 'Search, on Players and Prices',
+    print: 'Print the document, on Hand-over',
     down: 'Down or up a column of the bag',
     downKeys: 'Enter, Shift+Enter',
     back: 'Give up an edit',

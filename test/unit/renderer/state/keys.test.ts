@@ -28,12 +28,24 @@ describe('shortcutOf', () => {
   test('pages by the digit’s place on the keyboard, whatever it prints', () => {
     expect(shortcutOf(press('2', { altKey: true }, 'Digit2'), false)).toEqual({ do: 'go', screen: 'bag' });
     expect(shortcutOf(press('™', { altKey: true }, 'Digit2'), true)).toEqual({ do: 'go', screen: 'bag' });
-    expect(shortcutOf(press('7', { altKey: true }, 'Digit7'), false)).toBeNull();
+    expect(shortcutOf(press('7', { altKey: true }, 'Digit7'), false)).toEqual({
+      do: 'go',
+      screen: 'handover',
+    });
+    expect(shortcutOf(press('8', { altKey: true }, 'Digit8'), false)).toBeNull();
   });
 
   test('AltGr, which is Ctrl and Alt, writes its letter', () => {
     expect(shortcutOf(press('²', { altKey: true, ctrlKey: true }, 'Digit2'), false)).toBeNull();
     expect(shortcutOf(press('z', { altKey: true, ctrlKey: true }), false)).toBeNull();
+  });
+
+  test('print, with the key of the machine; a letter alone asks for nothing', () => {
+    expect(shortcutOf(press('p', { ctrlKey: true }), false)).toEqual({ do: 'print' });
+    expect(shortcutOf(press('p', { metaKey: true }), true)).toEqual({ do: 'print' });
+    expect(shortcutOf(press('P', { ctrlKey: true, shiftKey: true }), false)).toBeNull();
+    expect(shortcutOf(press('p'), false)).toBeNull();
+    expect(keysText({ do: 'print' }, true)).toBe('⌘P');
   });
 
   test('plain letters ask for nothing; a slash searches', () => {

@@ -77,10 +77,20 @@ const SAMPLES: Samples = {
     ],
   ],
   'side.stages': [[['7', '8']]],
+  'handover.batch.start': [[0], [1], [2]],
+  'handover.batch.done': [[1], [2]],
+  'handover.batch.cancelled': [[0], [1], [2]],
+  'handover.batch.failed': [[1], [2]],
 };
 
 /** Names, signs, and words of the trade that German golfers use too. */
 const SAME = new Set([
+  'handover.pdf',
+  'handover.formats.md',
+  'handover.formats.csv',
+  'handover.papers.a4',
+  'handover.papers.letter',
+  'handover.name',
   'name',
   'title',
   'withKeys',

@@ -117,6 +117,20 @@ describe('limits and weights', () => {
     expect(await seen()).not.toEqual(before);
   });
 
+  it('reach the document; that of a pick keeps those it was picked with', async () => {
+    const { bagId } = await open(priced());
+    const said = async (more = {}) =>
+      (await call('handover.text', { bagId, format: 'md', ...more })).text.includes('set by the user');
+    await withWide(10);
+    expect(await said()).toBe(true);
+    const { plan } = await call('answers.plan', { bagId });
+    const items = plan.plan.items ?? [];
+    const { planId } = await call('plans.pick', { bagId, name: 'The plan', why: '', items });
+    await call('limits.reset', {});
+    expect(await said()).toBe(false);
+    expect(await said({ record: planId })).toBe(true);
+  });
+
   it('contradictions are refused by place, and nothing is kept', async () => {
     const { now, usual } = await call('limits.read', {});
     const change = (row: number, part: Partial<ConventionsFile['limits'][number]>) =>

@@ -1,5 +1,6 @@
 import { app } from 'electron';
 import {
+  openFiles,
   say,
   setupDataFolder,
   setupEnd,
@@ -14,7 +15,9 @@ import { listenForFiles } from './electron-host/open-files.ts';
 import { registerAppScheme } from './electron-host/protocol.ts';
 import { createClosers, type Closers } from './host/closers.ts';
 import { inTime } from './host/in-time.ts';
-import { checkFiles, openAllForWindow, UnfitFile } from './host/opened-files.ts';
+import { onLastResort } from './host/last-resort.ts';
+import { createLog } from './host/log.ts';
+import { checkFiles, UnfitFile } from './host/opened-files.ts';
 import { readStartOptions, USAGE, WrongUse } from './host/options.ts';
 import { plainText } from './host/plain-text.ts';
 
@@ -37,35 +40,53 @@ async function run(closers: Closers): Promise<number> {
   }
   if (options.mode === 'no-window') throw new WrongUse('The Electron host has a window always.');
   checkFiles(options.files);
-  setupProcess();
+  setupProcess(log);
   registerAppScheme();
-  const folder = await setupDataFolder(options, closers);
+  const folder = await setupDataFolder(options, { log, closers });
   if ('exitCode' in folder) return folder.exitCode;
+  const { dataDir } = folder;
   await app.whenReady();
-  const gate = await setupService(folder.dataDir, BUILT.workerFile, closers);
-  void openAllForWindow(gate, options.files);
+  const gate = await setupService({ ...BUILT, dataDir, log }, closers);
+  openFiles(gate, options.files);
   const painted = Promise.withResolvers<undefined>();
   const onPainted = () => painted.resolve(undefined);
-  const window = setupWindow({ ...BUILT, gate, dataDir: folder.dataDir, closers, onPainted });
+  const { window, gaveUp } = setupWindow({ ...BUILT, gate, dataDir, log, closers, onPainted });
   setupMenu(window);
-  await setupOthers({ gate, dataDir: folder.dataDir, fileEvents }, window, closers);
+  await setupOthers({ gate, dataDir, fileEvents }, window, closers);
   if (options.mode === 'check') {
     await inTime(painted.promise, 60_000, () => new Error('The window did not paint within 60 s.'));
     const display = process.env['WAYLAND_DISPLAY'] ?? process.env['DISPLAY'] ?? 'desktop';
     const readyMs = Math.round(performance.now());
     process.stdout.write(`${JSON.stringify({ host: 'electron', display, readyMs })}\n`);
   } else await untilClosed(window);
-  return 0;
+  return gaveUp() ? 1 : 0;
 }
 
+const log = createLog();
 const end = setupEnd();
-const closers = createClosers((what, error) => say(`Closing ${what}: ${plainText(error)}`));
-void run(closers)
+const closers = createClosers((what, error) => {
+  log.fault(`closing ${what}`, error);
+  say(`Closing ${what}: ${plainText(error)}`);
+});
+const broken = new Promise<never>((_resolve, reject) => {
+  onLastResort(process, log, (error) => reject(error instanceof Error ? error : new Error(String(error))));
+});
+log.note('start', {
+  host: 'electron',
+  program: app.getVersion(),
+  platform: process.platform,
+  arch: process.arch,
+  electron: process.versions['electron'],
+});
+void Promise.race([run(closers), broken])
   .catch((error: unknown) => {
     say(plainText(error));
-    return error instanceof WrongUse || error instanceof UnfitFile ? 2 : 1;
+    if (error instanceof WrongUse || error instanceof UnfitFile) return 2;
+    log.fault('run', error);
+    return 1;
   })
   .then(async (exitCode) => {
     await closers.closeAll();
+    log.note('end', { exitCode });
     end(exitCode);
   });

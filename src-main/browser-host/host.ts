@@ -5,6 +5,7 @@ import { plainText } from '../host/plain-text.ts';
 import { openChromiumPrinter } from '../host/print/chromium-printer.ts';
 import type { OpenPrinter } from '../service/handover/printer.ts';
 import { createClosers, type Closers } from '../host/closers.ts';
+import type { Log } from '../host/log.ts';
 import { chooseDataFolder } from '../host/data-folder.ts';
 import { checkFiles, openAllForWindow, UnfitFile } from '../host/opened-files.ts';
 import { secondStart } from '../host/second-start.ts';
@@ -33,13 +34,15 @@ export type HostParts = {
     version: string;
     openPrinter: OpenPrinter;
     host: HostServices;
+    onFault: (error: unknown, what: string) => void;
   }) => Promise<Gate>;
   tryLock: (dataDir: string) => { release: () => void } | null;
   /** Standard output: only the answer of --check, --no-window and --help. */
   print: (line: string) => void;
   /** Everything else. */
   say: (line: string) => void;
-  /** Settles when the system asks the program to end. */
+  log: Log;
+  /** Settles when the system asks the program to end; rejects with an error that nobody caught. */
   askedToEnd: Promise<void>;
   /** Milliseconds since the start of the process. */
   sinceStartMs: () => number;
@@ -49,7 +52,11 @@ const PAINT_WITHIN_MS = 60_000;
 
 /** Runs the program to its end. @returns the exit code: 0 well, 1 not, 2 not understood. */
 export async function runHost(parts: HostParts): Promise<number> {
-  const closers = createClosers((what, error) => parts.say(`Closing ${what}: ${plainText(error)}`));
+  const { log, say } = parts;
+  const closers = createClosers((what, error) => {
+    log.fault(`closing ${what}`, error);
+    say(`Closing ${what}: ${plainText(error)}`);
+  });
   try {
     const options = readStartOptions(parts.argv, parts.standsIn);
     if (options.mode === 'help') {
@@ -58,15 +65,17 @@ export async function runHost(parts: HostParts): Promise<number> {
     }
     return await run(parts, options, closers);
   } catch (error) {
-    parts.say(plainText(error));
-    return error instanceof WrongUse || error instanceof UnfitFile ? 2 : 1;
+    say(plainText(error));
+    if (error instanceof WrongUse || error instanceof UnfitFile) return 2;
+    log.fault('run', error);
+    return 1;
   } finally {
     await closers.closeAll();
   }
 }
 
 async function run(parts: HostParts, options: StartOptions, closers: Closers): Promise<number> {
-  const { say, print } = parts;
+  const { say, print, log } = parts;
   const { files } = options;
   checkFiles(files);
   const display = await chooseDisplay(parts, options, closers);
@@ -79,7 +88,14 @@ async function run(parts: HostParts, options: StartOptions, closers: Closers): P
     return secondStart({ mode: files.length > 0 ? options.mode : mode, files }, dataDir, say);
   }
   closers.add('the lock', () => lock.release());
+  log.keepIn(dataDir);
+  log.note('mode', { mode });
 
+  // To whoever reads the terminal with its words, to the log without them.
+  const tellFault = (error: unknown, what: string) => {
+    log.fault(what, error);
+    say(error instanceof Error ? (error.stack ?? error.message) : String(error));
+  };
   // Not awaited yet: the window comes up while the database opens.
   const opening = parts.createGate({
     ...{ dataDir, version: parts.version },
@@ -88,6 +104,7 @@ async function run(parts: HostParts, options: StartOptions, closers: Closers): P
       name: 'browser',
       openDataFolder: folderOpener(dataDir, { env: parts.env, hasDisplay: mode === 'window' }),
     },
+    onFault: tellFault,
   });
   closers.add('the service', async () => (await opening.catch(() => null))?.close());
   const gate = deferredGate(opening);
@@ -115,7 +132,7 @@ async function run(parts: HostParts, options: StartOptions, closers: Closers): P
     rendererDir: parts.rendererDir,
     onPainted: () => painted.resolve(undefined),
     onOpened: () => opened.resolve(undefined),
-    onFault: (error) => say(error instanceof Error ? (error.stack ?? error.message) : String(error)),
+    onFault: (error) => tellFault(error, 'window'),
   });
   closers.add('the server', () => loopback.close());
 
@@ -147,6 +164,7 @@ async function run(parts: HostParts, options: StartOptions, closers: Closers): P
     return 0;
   }
   const end = await Promise.race([window.ended, parts.askedToEnd]);
+  if (end) log.note('window-ended', { code: end.code, signal: end.signal });
   if (end && end.code !== 0) throw new Unready(whyItEnded(end));
   return 0;
 }

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { tryLock } from '../../db/lock.ts';
+import { onLastResort } from '../host/last-resort.ts';
+import { createLog } from '../host/log.ts';
 import { runHost } from './host.ts';
 
 const ROOT = resolve(import.meta.dirname, '..', '..');
@@ -17,6 +19,20 @@ export async function main(
 ): Promise<number> {
   const packageFile = readFileSync(resolve(ROOT, 'package.json'), 'utf8');
   const { version } = JSON.parse(packageFile) as { version: string };
+  const log = createLog();
+  log.note('start', {
+    host: 'browser',
+    program: version,
+    platform: process.platform,
+    arch: process.arch,
+    node: process.versions.node,
+  });
+  const askedToEnd = new Promise<void>((end, fail) => {
+    for (const signal of ['SIGTERM', 'SIGINT', 'SIGHUP'] as const) process.once(signal, () => end());
+    onLastResort(process, log, (error) => fail(error instanceof Error ? error : new Error(String(error))));
+  });
+  // Heard of where the host waits for it; a start that is over by then does not mind.
+  askedToEnd.catch(() => undefined);
   const code = await runHost({
     argv,
     env: process.env,
@@ -29,11 +45,11 @@ export async function main(
     tryLock,
     print: (line) => void process.stdout.write(`${line}\n`),
     say: (line) => void process.stderr.write(`${line}\n`),
-    askedToEnd: new Promise((end) => {
-      for (const signal of ['SIGTERM', 'SIGINT', 'SIGHUP'] as const) process.once(signal, () => end());
-    }),
+    log,
+    askedToEnd,
     sinceStartMs: () => performance.now() - startedMs,
   });
+  log.note('end', { exitCode: code });
   endSoon();
   return code;
 }

@@ -1,7 +1,8 @@
-import { app, Menu, session as sessions, shell, type BrowserWindow } from 'electron';
+import { app, dialog, Menu, session as sessions, shell, type BrowserWindow } from 'electron';
 import { tryLock } from '../../db/lock.ts';
 import type { Gate } from '../contract/gate.ts';
 import type { Closers } from '../host/closers.ts';
+import type { Log } from '../host/log.ts';
 import { chooseDataFolder } from '../host/data-folder.ts';
 import type { StartOptions } from '../host/options.ts';
 import { openAllForWindow } from '../host/opened-files.ts';
@@ -16,38 +17,46 @@ import type { FileEvents } from './open-files.ts';
 import { openPagePrinter } from './page-printer.ts';
 import { serveApp } from './protocol.ts';
 import { bringToFront, openWindow } from './window.ts';
+import { watchChildren, watchWindow } from './window-health.ts';
+import { hostWords } from './words.ts';
 
 /** The steps of the Electron entry, one function each; main.ts has their order. */
 
 export const say = (line: string): void => void process.stderr.write(`${line}\n`);
 
 /** Before Electron is ready. */
-export function setupProcess(): void {
+export function setupProcess(log: Log): void {
   app.enableSandbox();
   for (const [name, value] of PROCESS_SWITCHES) app.commandLine.appendSwitch(name, value);
   lockAllContents(app, (url) => void shell.openExternal(url));
+  watchChildren(app, log);
 }
 
 /** @returns null, with the exit code, when another start has the folder. */
 export async function setupDataFolder(
   options: StartOptions,
-  closers: Closers,
+  { log, closers }: { log: Log; closers: Closers },
 ): Promise<{ dataDir: string } | { exitCode: number }> {
   const dataDir = chooseDataFolder(options, closers);
   const lock = tryLock(dataDir);
   if (lock === null) return { exitCode: await secondStart(options, dataDir, say) };
   closers.add('the lock', () => lock.release());
+  log.keepIn(dataDir);
   // Chromium's own files: private as the folder is, and not beside another program's.
   app.setPath('userData', `${dataDir}/window-profile`);
   return { dataDir };
 }
 
-export async function setupService(dataDir: string, workerFile: URL, closers: Closers): Promise<Gate> {
+export async function setupService(
+  { dataDir, workerFile, log }: { dataDir: string; workerFile: URL; log: Log },
+  closers: Closers,
+): Promise<Gate> {
   const gate = await createService({
     ...{ dataDir, version: app.getVersion(), workerFile },
     openPrinter: openPagePrinter,
     // The folder is ours alone to name: no path comes from the window.
     host: { name: 'electron', openDataFolder: async () => (await shell.openPath(dataDir)) === '' },
+    onFault: (error, what) => tellFault(log, error, what),
   });
   closers.add('the service', () => gate.close());
   return gate;
@@ -58,19 +67,28 @@ export type WindowParts = {
   dataDir: string;
   rendererDir: string;
   preload: string;
+  log: Log;
   closers: Closers;
   onPainted: () => void;
 };
 
 /** The session in memory: there is nothing of ours that it would have to keep. */
-export function setupWindow(parts: WindowParts): BrowserWindow {
-  const { gate, dataDir, rendererDir, preload, closers, onPainted } = parts;
+export function setupWindow(parts: WindowParts): { window: BrowserWindow; gaveUp: () => boolean } {
+  const { gate, dataDir, rendererDir, preload, log, closers, onPainted } = parts;
+  const onFault = (error: unknown) => tellFault(log, error, 'window');
   const session = sessions.fromPartition('loftledger');
   lockSession(session);
-  serveApp(session, { gate, files: readStaticFiles(rendererDir), onPainted, onFault: sayFault });
+  serveApp(session, { gate, files: readStaticFiles(rendererDir), onPainted, onFault });
   const window = openWindow({ dataDir, preload, session });
-  closers.add('the gate', mountIpcGate(gate, window.webContents, sayFault));
-  return window;
+  closers.add('the gate', mountIpcGate(gate, window.webContents, onFault));
+  const words = hostWords(app.getLocale());
+  const { gaveUp } = watchWindow(window, {
+    ...{ log, words, nowMs: () => performance.now() },
+    ask: async ({ signal, ...question }) =>
+      (await dialog.showMessageBox(window, { ...question, signal, type: 'warning', noLink: true })).response,
+    tell: (text) => dialog.showErrorBox('Loftledger', text),
+  });
+  return { window, gaveUp };
 }
 
 export function setupMenu(window: BrowserWindow): void {
@@ -79,7 +97,15 @@ export function setupMenu(window: BrowserWindow): void {
     window.webContents.sendInputEvent({ type: 'keyDown', keyCode, modifiers });
     window.webContents.sendInputEvent({ type: 'keyUp', keyCode, modifiers });
   };
-  Menu.setApplicationMenu(Menu.buildFromTemplate(menuTemplate({ isMac, press })));
+  Menu.setApplicationMenu(
+    Menu.buildFromTemplate(menuTemplate({ isMac, words: hostWords(app.getLocale()), press })),
+  );
+}
+
+/** Shows what files would bring, and has the system list them as opened lately. */
+export function openFiles(gate: Gate, files: readonly string[]): void {
+  void openAllForWindow(gate, files);
+  for (const file of files) app.addRecentDocument(file);
 }
 
 /** Later starts, and files that are opened while the program runs. */
@@ -89,7 +115,7 @@ export async function setupOthers(
   closers: Closers,
 ): Promise<void> {
   const show = (files: readonly string[]) => {
-    void openAllForWindow(gate, files);
+    openFiles(gate, files);
     bringToFront(window);
   };
   fileEvents.onFile((file) => show([file]));
@@ -119,6 +145,8 @@ export function setupEnd(): (exitCode: number) => void {
   return (exitCode) => app.exit(exitCode);
 }
 
-function sayFault(error: unknown): void {
+/** To whoever reads the terminal with its words, to the log without them. */
+function tellFault(log: Log, error: unknown, what: string): void {
+  log.fault(what, error);
   say(error instanceof Error ? (error.stack ?? error.message) : String(error));
 }

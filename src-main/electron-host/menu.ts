@@ -1,4 +1,5 @@
 import type { MenuItemConstructorOptions } from 'electron';
+import type { HostWords } from './words.ts';
 
 type Modifier = 'meta' | 'control' | 'shift';
 
@@ -8,9 +9,10 @@ type Modifier = 'meta' | 'control' | 'shift';
  */
 export function menuTemplate(parts: {
   isMac: boolean;
+  words: HostWords;
   press: (keyCode: string, modifiers: Modifier[]) => void;
 }): MenuItemConstructorOptions[] {
-  const { isMac, press } = parts;
+  const { isMac, words, press } = parts;
   const main: Modifier = isMac ? 'meta' : 'control';
   const own = (label: string, accelerator: string, modifiers: Modifier[]): MenuItemConstructorOptions => ({
     label,
@@ -20,12 +22,12 @@ export function menuTemplate(parts: {
   });
   return [
     ...(isMac ? [{ role: 'appMenu' as const }] : []),
-    { label: '&File', submenu: [isMac ? { role: 'close' } : { role: 'quit' }] },
+    { label: words.file, submenu: isMac ? [recent(words), { role: 'close' }] : [{ role: 'quit' }] },
     {
-      label: '&Edit',
+      label: words.edit,
       submenu: [
-        own('Undo', 'CmdOrCtrl+Z', [main]),
-        own('Redo', 'CmdOrCtrl+Shift+Z', [main, 'shift']),
+        own(words.undo, 'CmdOrCtrl+Z', [main]),
+        own(words.redo, 'CmdOrCtrl+Shift+Z', [main, 'shift']),
         { type: 'separator' },
         { role: 'cut' },
         { role: 'copy' },
@@ -34,7 +36,7 @@ export function menuTemplate(parts: {
       ],
     },
     {
-      label: '&View',
+      label: words.view,
       submenu: [
         { role: 'resetZoom' },
         { role: 'zoomIn' },
@@ -45,4 +47,9 @@ export function menuTemplate(parts: {
     },
     { role: 'windowMenu' },
   ];
+}
+
+/** macOS fills it with what was opened; Windows shows the same beside the program's icon, Linux has no such list. */
+function recent({ recent: label }: HostWords): MenuItemConstructorOptions {
+  return { label, role: 'recentDocuments', submenu: [{ role: 'clearRecentDocuments' }] };
 }

@@ -14,19 +14,8 @@ export function openWindow(parts: { dataDir: string; preload: string; session: S
     const now = { left: x, top: y, width, height, maximized: window.isMaximized() };
     writeWindowPlace(parts.dataDir, now);
   });
-  reloadAfterCrash(window);
   void window.loadURL(WINDOW_URL);
   return window;
-}
-
-const MOST_RELOADS = 3;
-
-/** Everything is saved as it is entered: a page that crashed is loaded anew, but not for ever. */
-function reloadAfterCrash(window: BrowserWindow): void {
-  let reloads = 0;
-  window.webContents.on('render-process-gone', (_event, details) => {
-    if (details.reason !== 'clean-exit' && reloads++ < MOST_RELOADS) window.reload();
-  });
 }
 
 export function bringToFront(window: BrowserWindow): void {

@@ -20,6 +20,8 @@ class App extends EventEmitter {
   enableSandbox = () => note('sandbox');
   setPath = (name: string) => note(`path ${name}`);
   getVersion = () => '0.0.0';
+  getLocale = () => 'en-GB';
+  addRecentDocument = (file: string) => note(`recent ${file.split('/').at(-1) ?? ''}`);
   whenReady = () => {
     // macOS hands a double-clicked file over before anything is ready.
     const file = process.env['FAKE_ELECTRON_OPENS'];
@@ -37,6 +39,10 @@ export const app = new App();
 
 export const protocol = { registerSchemesAsPrivileged: () => note('scheme') };
 export const shell = { openExternal: () => Promise.reject(new Error('nothing is handed to the system')) };
+export const dialog = {
+  showErrorBox: (_title: string, text: string) => note(`told: ${text}`),
+  showMessageBox: () => Promise.resolve({ response: 0 }),
+};
 export const Menu = { buildFromTemplate: () => ({}), setApplicationMenu: () => note('menu') };
 export const ipcMain = {
   handle(_channel: string, handler: IpcHandler) {
@@ -63,7 +69,7 @@ export const session = {
 
 export class BrowserWindow extends EventEmitter {
   webContents = Object.assign(new EventEmitter(), {
-    send: () => undefined,
+    send: (_channel: string, event: unknown) => void process.send?.({ event }),
     isDestroyed: () => false,
     setWindowOpenHandler: () => note('contents locked'),
     sendInputEvent: () => undefined,
@@ -81,9 +87,36 @@ export class BrowserWindow extends EventEmitter {
     note(`page ${String(page?.status)}`);
     // The gate is mounted in the same turn as the window is made; the page comes after both.
     await new Promise((resolve) => setTimeout(resolve, 0));
+    if (process.send !== undefined) {
+      this.#beDriven(process.send.bind(process));
+      return;
+    }
     await this.#playPage();
     await serve?.(new Request('app://loftledger/painted', { method: 'POST' }));
     if (process.env['FAKE_ELECTRON_CLOSES'] !== undefined) this.emit('closed');
+  }
+  /** Does as a page what the process that forked this one asks, and answers it. */
+  #beDriven(answer: (message: unknown) => void) {
+    process.on(
+      'message',
+      (asked: { id: number; message?: unknown; fetch?: { path: string } & RequestInit }) => {
+        const { id, message, fetch: wanted } = asked;
+        const from = { senderFrame: { url: 'app://loftledger/index.html', parent: null } };
+        const work =
+          wanted === undefined
+            ? Promise.resolve(answerCall?.(from, message))
+            : Promise.resolve(serve?.(new Request(`app://loftledger${wanted.path}`, wanted))).then(
+                async (response) => ({
+                  status: response?.status,
+                  headers: Object.fromEntries(response?.headers ?? []),
+                  body: await response?.text(),
+                }),
+              );
+        void work.then((value) => answer({ id, value }));
+      },
+    );
+    process.on('disconnect', () => this.emit('closed'));
+    answer({ ready: true });
   }
   async #playPage() {
     const ask = (call: string, args: unknown) => {

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { ensureBuilt } from '../../build/ensure-built.mjs';
@@ -55,6 +55,8 @@ describe('the Electron entry', () => {
       'exit 0',
     ]);
     expect(steps.indexOf('switch host-resolver-rules')).toBeLessThan(steps.indexOf('ready'));
+    const log = readFileSync(join(temp.dir, 'data', 'logs', 'loftledger.log'), 'utf8');
+    expect(log).toMatch(/ start host=electron program=0\.0\.0 .*\n.* end exitCode=0\n$/s);
   });
 
   it('gives files of its arguments, and those that the system hands over, to the window', () => {
@@ -69,6 +71,7 @@ describe('the Electron entry', () => {
     const steps = JSON.parse(run.stderr.trim().split('\n').at(-1) ?? '') as string[];
     expect(steps).toContain('file taken');
     expect(steps).toContain('opened clicked.loftledger given.json');
+    for (const name of names) expect(steps).toContain(`recent ${name}`);
     // What has to be done before Electron is ready still is.
     for (const step of ['sandbox', 'scheme', 'path userData']) {
       expect(steps.indexOf(step)).toBeLessThan(steps.indexOf('ready'));

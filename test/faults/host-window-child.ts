@@ -1,6 +1,7 @@
 import { tryLock } from '../../db/lock.ts';
 import { findChromium } from '../../build/find-chromium.mjs';
 import { runHost } from '../../src-main/browser-host/host.ts';
+import { createLog } from '../../src-main/host/log.ts';
 import { fakeGate } from '../unit/browser-host/kit.ts';
 
 /** A start in a process of its own, so that it can be killed: argv is the built window's folder, then the flags. */
@@ -21,6 +22,7 @@ process.exitCode = await runHost({
   tryLock,
   print: (line) => void process.stdout.write(`${line}\n`),
   say: (line) => void process.stderr.write(`${line}\n`),
+  log: createLog(),
   askedToEnd: new Promise((end) => process.once('SIGTERM', () => end())),
   sinceStartMs: () => performance.now(),
 });

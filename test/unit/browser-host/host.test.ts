@@ -1,10 +1,11 @@
-import { existsSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { tryLock } from '../../../db/lock.ts';
 import { runHost, type HostParts } from '../../../src-main/browser-host/host.ts';
 import { presentDisplay } from '../../../src-main/browser-host/display.ts';
 import { whyItEnded } from '../../../src-main/browser-host/window.ts';
+import { createLog } from '../../../src-main/host/log.ts';
 import { fakeGate, makeRenderer, makeTempDir } from './kit.ts';
 
 let temp: ReturnType<typeof makeTempDir>;
@@ -32,12 +33,48 @@ function start(argv: string[], change: Partial<HostParts> = {}) {
     tryLock,
     print: (line) => printed.push(line),
     say: (line) => said.push(line),
+    log: createLog(),
     askedToEnd: end.promise.then(() => undefined),
     sinceStartMs: () => 0,
     ...change,
   });
   return { gate, printed, said, code, end: () => end.resolve(undefined) };
 }
+
+describe('the log', () => {
+  it('has the mode and faults by their place, never by their words', async () => {
+    const log = createLog();
+    const host = start(['--no-window', '--data', 'd'], {
+      log,
+      createGate: ({ onFault }) => {
+        onFault(new Error('cannot plan for Ada Lovelace'), 'answers.plan');
+        return Promise.resolve(fakeGate());
+      },
+    });
+    await expect.poll(() => host.printed.length).toBe(1);
+    host.end();
+    expect(await host.code).toBe(0);
+    const text = readFileSync(join(temp.dir, 'd', 'logs', 'loftledger.log'), 'utf8');
+    expect(text).toMatch(/ mode mode=no-window\n/);
+    expect(text).toMatch(/ fault in=answers\.plan kind=Error at=/);
+    expect(text).not.toContain('Ada');
+    // Who reads the terminal is told in full.
+    expect(host.said.join()).toContain('Ada');
+  });
+
+  it('has an error that nobody caught, which ends the program with 1, everything closed', async () => {
+    const log = createLog();
+    const broken = Promise.withResolvers<undefined>();
+    const host = start(['--no-window', '--data', 'd'], { log, askedToEnd: broken.promise });
+    await expect.poll(() => host.printed.length).toBe(1);
+    broken.reject(new TypeError('x is undefined'));
+    expect(await host.code).toBe(1);
+    expect(host.gate.closed).toBe(true);
+    expect(readFileSync(join(temp.dir, 'd', 'logs', 'loftledger.log'), 'utf8')).toContain(
+      'fault in=run kind=TypeError',
+    );
+  });
+});
 
 describe('without a window', () => {
   it('prints one line with the host and the address, and ends when asked, everything closed', async () => {

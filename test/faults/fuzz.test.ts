@@ -45,6 +45,21 @@ describe('the fuzz finds', () => {
     expect(number).toBeLessThan(12);
   });
 
+  test('a hang, and not what was slow once', async () => {
+    let slowLeft = 1;
+    const slow = (always: boolean): Target =>
+      one(async () => {
+        if (always || slowLeft-- > 0) await new Promise((done) => setTimeout(done, 2_100));
+        return 'taken';
+      });
+    const options = { seed: 1, cases: 1 };
+    const once = await fuzz({ ...options, targets: [slow(false)] });
+    expect([once.faults.length, once.targets[0]?.slowOnce]).toEqual([0, 1]);
+    const always = await fuzz({ ...options, targets: [slow(true)] });
+    expect(always.faults).toHaveLength(1);
+    expect(always.faults[0]?.what).toMatch(/^it took 2\d\d\d ms$/);
+  });
+
   test('a change on refusal, and a write where only reading was due', async () => {
     const records = await openRecords();
     const edit = { call: 'history.undo', args: {} };

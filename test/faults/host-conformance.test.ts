@@ -49,6 +49,7 @@ function plain(value: unknown): unknown {
     .replaceAll(/\d{4}-\d\d-\d\dT\d\d[:-]\d\d[:-]\d\d[.-]\d{3}Z/g, '(time)')
     .replaceAll(join(temp.dir, 'browser'), '(folder)')
     .replaceAll(join(temp.dir, 'electron'), '(folder)')
+    .replaceAll(/"host":"(?:browser|electron)"/g, '"host":"(host)"')
     .replaceAll(/"version":"[^"]+"/g, '"version":"(version)"')
     .replaceAll(/"programVersion":"[^"]+"/g, '"programVersion":"(version)"');
   return JSON.parse(text) as unknown;

@@ -20,9 +20,9 @@ Exit code 0 when no fault was found.`;
 
 function text({ seed, cases, targets, faults, seconds }: FuzzReport): string {
   const lines = targets.map(
-    ({ name, cases: count, taken, slowestMs, seconds: took }) =>
+    ({ name, cases: count, taken, slowestMs, slowOnce, seconds: took }) =>
       `${String(count).padStart(8)}  ${name.padEnd(18)} ${String(taken).padStart(7)} taken ${String(count - taken).padStart(7)} refused  ` +
-      `slowest ${String(slowestMs).padStart(5)} ms  ${String(took).padStart(6)} s`,
+      `slowest ${String(slowestMs).padStart(5)} ms${slowOnce === 0 ? '' : ` (${String(slowOnce)} over the limit once, and not when played again)`}  ${String(took).padStart(6)} s`,
   );
   return [
     ...lines,

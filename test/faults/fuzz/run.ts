@@ -16,7 +16,15 @@ export type FuzzOptions = {
   only?: { from: number; count: number };
 };
 
-export type TargetReport = { name: string; cases: number; taken: number; slowestMs: number; seconds: number };
+export type TargetReport = {
+  name: string;
+  cases: number;
+  taken: number;
+  slowestMs: number;
+  /** Cases that took too long, and did not when they were played again: the machine was busy with something else. */
+  slowOnce: number;
+  seconds: number;
+};
 export type Fault = { target: string; number: number; what: string; input: string };
 export type FuzzReport = {
   seed: number;
@@ -52,11 +60,14 @@ export async function fuzz(options: FuzzOptions): Promise<FuzzReport> {
 async function fuzzOne(
   target: Target,
   { from, count }: { from: number; count: number },
-  { seed, onCase }: FuzzOptions,
+  options: FuzzOptions,
   tell: (fault: Fault) => void,
+  again = false,
 ): Promise<TargetReport> {
+  const { seed, onCase } = options;
   const { name, casesASession } = target;
-  const report: TargetReport = { name, cases: 0, taken: 0, slowestMs: 0, seconds: 0 };
+  const report: TargetReport = { name, cases: 0, taken: 0, slowestMs: 0, slowOnce: 0, seconds: 0 };
+  const slow: number[] = [];
   const started = performance.now();
   // A case may stand on those before it in its session: so its session is played from the beginning.
   const first = Math.floor(from / casesASession) * casesASession;
@@ -81,7 +92,10 @@ async function fuzzOne(
                 };
         }
         const ms = performance.now() - begun;
-        if (ms > LONGEST_MS) fault ??= { what: `it took ${String(Math.round(ms))} ms`, input: draw.input };
+        if (ms > LONGEST_MS && fault === null) {
+          if (again) fault = { what: `it took ${String(Math.round(ms))} ms`, input: draw.input };
+          else slow.push(n);
+        }
         report.slowestMs = Math.max(report.slowestMs, Math.round(ms));
         report.cases += 1;
         if (fault === null) continue;
@@ -91,6 +105,17 @@ async function fuzzOne(
     } finally {
       await session.close();
     }
+  }
+  // Two seconds of a clock on the wall can be somebody else's: what is slow twice is ours.
+  for (const from of slow) {
+    let isOurs = false;
+    const found = (fault: Fault) => {
+      if (fault.number !== from) return;
+      isOurs = true;
+      tell(fault);
+    };
+    await fuzzOne(target, { from, count: 1 }, options, found, true);
+    if (!isOurs) report.slowOnce += 1;
   }
   report.seconds = Math.round((performance.now() - started) / 100) / 10;
   return report;

@@ -13,6 +13,7 @@ const BENCHES: { file: string; run: string; full: unknown[]; quick: unknown[] | 
   { file: 'solve.ts', run: 'benchSolve', full: [], quick: [{ quick: true }] },
   { file: 'plan.ts', run: 'benchPlan', full: [], quick: [{ quick: true }] },
   { file: 'prices.ts', run: 'benchPrices', full: [], quick: [] },
+  { file: 'handover.ts', run: 'benchHandover', full: [], quick: [{ quick: true }] },
   { file: 'window.ts', run: 'benchWindow', full: [], quick: [{ quick: true }] },
   { file: 'search.ts', run: 'benchSearch', full: [], quick: null },
 ];

@@ -42,8 +42,8 @@ export function namedLadder(context: Context, ladder: readonly Rung[]): NamedRun
   for (const candidate of advice.built.candidates.values()) {
     const ids = idsOf(candidate);
     candidate.clubs.forEach(({ number, kind, loftDeg }, i) => {
-      const name = number ?? `${figures.degrees(loftDeg)} ${words.kinds[kind]}`;
-      names.set(ids[i] ?? '', /^\d+$/.test(name) ? `${name}-${words.kinds.iron}` : name);
+      const name = number ?? words.shortName({ loft: figures.degrees(loftDeg), kind: words.kinds[kind] });
+      names.set(ids[i] ?? '', /^\d+$/.test(name) ? words.numberName({ number: name }) : name);
     });
   }
   return ladder.map((rung) => {

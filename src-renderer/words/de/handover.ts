@@ -31,7 +31,7 @@ export const handover: typeof english = {
     now: 'Der Plan von jetzt',
     record: (day, name) => `Gewählt ${day}: ${name}`,
     language: 'Sprache des Dokuments',
-    asWindow: (language) => `Wie dieses Fenster (${language})`,
+    asWindow: (language) => `Wie das Fenster (${language})`,
     languages: { en: 'Englisch', de: 'Deutsch' },
     paper: 'Papier',
     papers: { a4: 'A4', letter: 'Letter' },

@@ -11,6 +11,7 @@ import { findChromium } from '../../../build/find-chromium.mjs';
 import { html, type Paper } from '../../../src-main/domain/report/html.ts';
 import { openChromiumPrinter } from '../../../src-main/host/print/chromium-printer.ts';
 import type { Printer } from '../../../src-main/service/handover/printer.ts';
+import { png } from '../../unit/service/handover/pictures.ts';
 import { make, NAMES, type Variant } from '../../unit/domain/report/variants.ts';
 import { figuresOf, holds, plain } from './figures.ts';
 
@@ -133,6 +134,30 @@ describe.skipIf(chromium === null)('pdf', () => {
     expect(tree).toMatch(/\/Scope \/Row/);
     const { bytes } = await pdf('usual');
     expect(Buffer.from(bytes).toString('latin1')).toMatch(/\/Alt \(/);
+  });
+
+  it.runIf(readable)('a letterhead is read before the title; its picture says nothing more', async () => {
+    const { document } = make('usual', {
+      letterhead: { name: 'Coach Invented', contact: 'Range 3\n01234 567' },
+      coverNote: 'Dear Rowan,\n\nsee below.',
+      retestOn: '2027-03-01',
+      picked: { name: 'Path A', why: 'It is enough.', day: '2026-11-05' },
+    });
+    const picture = `data:image/png;base64,${png(90, 30).toString('base64')}`;
+    const file = path.join(folder, 'letterhead.pdf');
+    writeFileSync(file, await printer.print(html(document, { paper: 'a4', picture })));
+    const read = plain(run('pdftotext', file, '-'));
+    const places = ['Coach Invented Range 3 01234 567', document.title, 'see below.', 'Buy 25° hybrid'].map(
+      (said) => read.indexOf(said),
+    );
+    expect(places).not.toContain(-1);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(read).toContain('Picked on 5 November 2026: Path A.');
+    expect(read).toContain('1 March 2027, or as soon as');
+    expect(run('pdfimages', '-list', file).split('\n')).toHaveLength(4); // two of heading, the picture, the end
+    const figures = run('pdfinfo', '-struct', file).match(/^ *Figure\b/gm);
+    expect(figures).toHaveLength(2); // the ladder's figure and the drawing in it
+    expect(run('pdfinfo', file)).toMatch(/^Pages: +2$/m);
   });
 
   it('prints several at once, and ends when asked', async () => {

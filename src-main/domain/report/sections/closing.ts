@@ -140,12 +140,13 @@ export function cautionsSection(context: Context): Section {
   };
 }
 
-export function signOffSection({ words }: Context): Section {
+export function signOffSection({ advice, words }: Context): Section {
+  const buys = advice.swaps.some(({ action }) => action === 'buy');
   return {
     id: 'sign-off',
     title: words.sections['sign-off'],
     blocks: [
-      { kind: 'paragraph', text: words.signOff.statement() },
+      { kind: 'paragraph', text: buys ? words.signOff.statement() : words.signOff.plain() },
       { kind: 'blanks', labels: [words.signOff.player, words.signOff.coach, words.signOff.date] },
     ],
   };

@@ -55,7 +55,7 @@ function reasonOf(context: Context, club: Club, told: readonly Finding[]): strin
     return words.keep.openGap({
       other: nameIn(context, open),
       gap: reader.distanceText(open.gapYd),
-      state: words.states[open.state],
+      state: open.state,
     });
   }
   return told.some(({ kind, clubs }) => TELLS_ALL.has(kind) && clubs.includes(club.id))

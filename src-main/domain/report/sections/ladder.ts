@@ -9,7 +9,8 @@ export function ladderSection(context: Context): Section {
   const title = words.sections.ladder;
   const today = namedLadder(context, advice.view.ladder);
   if (today.length === 0 && advice.afterLadder.length === 0) {
-    return { id: 'ladder', title, blocks: [{ kind: 'paragraph', text: words.ladder.nothing() }] };
+    const text = words.ladder.nothing();
+    return { id: 'ladder', title: words.ladder.unchanged, blocks: [{ kind: 'paragraph', text }] };
   }
   const after = namedLadder(context, advice.afterLadder);
   return {

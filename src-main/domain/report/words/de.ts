@@ -67,6 +67,8 @@ export const german: ReportWords = {
     wedge: 'Wedge',
     putter: 'Putter',
   },
+  shortName: ({ loft, kind }) => `${kind} ${loft}`,
+  numberName: ({ number }) => `Eisen ${number}`,
   spin: { low: 'niedrig', mid: 'mittel', high: 'hoch' },
   sources: {
     measured: 'gemessen',
@@ -181,7 +183,15 @@ export const german: ReportWords = {
     fits: () => 'die Abstände ringsum liegen in den üblichen Grenzen.',
     putter: () => 'steht auf keiner Leiter und nicht in Frage.',
     unplaced: () => 'der Carry ist noch nicht bekannt, also kein Urteil.',
-    openGap: ({ other, gap, state }) => `bleibt, obwohl der Abstand zu ${other} (${gap}) ${state} ist.`,
+    openGap: ({ other, gap, state }) =>
+      `bleibt, obwohl der Abstand zu ${other} (${gap}) ${
+        {
+          wide: 'weit bleibt',
+          crowded: 'eng bleibt',
+          'unsure-wide': 'zu weit sein kann',
+          'unsure-crowded': 'zu eng sein kann',
+        }[state]
+      }.`,
     lonely: () => 'noch nichts zum Vergleichen.',
     none: () => 'Kein Schläger ist eingetragen.',
   },
@@ -285,6 +295,7 @@ export const german: ReportWords = {
   },
   signOff: {
     statement: () => 'Was zu kaufen ist, was zu lassen ist und die Verzichtpreise wurden besprochen.',
+    plain: () => 'Was hier steht, wurde besprochen.',
     player: 'Spieler',
     coach: 'Trainer',
     date: 'Datum',

@@ -67,6 +67,8 @@ export const english: ReportWords = {
     wedge: 'wedge',
     putter: 'putter',
   },
+  shortName: ({ loft, kind }) => `${loft} ${kind}`,
+  numberName: ({ number }) => `${number}-iron`,
   spin: { low: 'low', mid: 'mid', high: 'high' },
   sources: {
     measured: 'measured',
@@ -181,7 +183,15 @@ export const english: ReportWords = {
     fits: () => 'the gaps around are within the usual limits.',
     putter: () => 'on no ladder, and not in question.',
     unplaced: () => 'its carry is not known yet, so nothing is said about it.',
-    openGap: ({ other, gap, state }) => `kept, though the gap down to ${other} (${gap}) stays ${state}.`,
+    openGap: ({ other, gap, state }) =>
+      `kept, though the gap down to ${other} (${gap}) ${
+        {
+          wide: 'stays wide',
+          crowded: 'stays crowded',
+          'unsure-wide': 'may be too wide',
+          'unsure-crowded': 'may be too small',
+        }[state]
+      }.`,
     lonely: () => 'nothing to compare it with yet.',
     none: () => 'No club is listed.',
   },
@@ -283,6 +293,7 @@ export const english: ReportWords = {
   },
   signOff: {
     statement: () => 'What to buy, what to leave and the walk-away prices were talked through.',
+    plain: () => 'What stands here was talked through.',
     player: 'Player',
     coach: 'Coach',
     date: 'Date',

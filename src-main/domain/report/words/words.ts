@@ -20,6 +20,10 @@ export type ReportWords = {
   columns: Record<Column, string>;
   /** As short as a ladder wants them: "20° fairway". */
   kinds: Record<Kind, string>;
+  /** A new club by loft ("25°") and kind. */
+  shortName(p: { loft: string; kind: string }): string;
+  /** A club of a set by its number. */
+  numberName(p: { number: string }): string;
   spin: Record<SpinTier, string>;
   sources: Record<Source, string>;
   states: Record<Exclude<PairState, 'fine'>, string>;
@@ -109,7 +113,7 @@ export type ReportWords = {
     fits(): string;
     putter(): string;
     unplaced(): string;
-    openGap(p: { other: string; gap: string; state: string }): string;
+    openGap(p: { other: string; gap: string; state: Exclude<PairState, 'fine'> }): string;
     lonely(): string;
     none(): string;
   };
@@ -186,5 +190,6 @@ export type ReportWords = {
     weights: string;
     weightsText(p: { wide: number; crowd: number; tier: number }): string;
   };
-  signOff: { statement(): string; player: string; coach: string; date: string };
+  /** `plain` where nothing is bought. */
+  signOff: { statement(): string; plain(): string; player: string; coach: string; date: string };
 };

@@ -96,6 +96,17 @@ describe('hand-over document', () => {
     expect(entry?.blanks).toEqual(['Measured loft', 'Paid']);
   });
 
+  it('says what may be as what may be, and has a plain sign-off where nothing is bought', () => {
+    expect(text(make('coach first').document, 'keep')).toContain(
+      '5w: kept, though the gap down to 4h (3 yd) may be too small.',
+    );
+    expect(text(make('stopped').document, 'keep')).toContain('(39 yd) stays wide.');
+    for (const name of NAMES) expect(text(make(name).document, 'keep')).not.toContain('?.');
+    expect(text(make('usual').document, 'sign-off')).toContain('walk-away prices were talked through');
+    expect(text(make('stopped').document, 'sign-off')).toContain('What stands here was talked through.');
+    expect(text(make('german').document, 'ladder')).toContain('Hybrid 25°');
+  });
+
   it('rounds a gap as the reason beside it does', () => {
     for (const name of NAMES) {
       for (const entry of entries(make(name).document, 'buy')) {

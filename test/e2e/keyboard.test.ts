@@ -79,7 +79,7 @@ describe('with the keyboard alone', () => {
     await page.keyboard.press('Enter');
     await page.getByText('Slide or type').waitFor();
     await page.keyboard.press('Control+z');
-    await page.getByText('Taken back: Budget.').first().waitFor();
+    await page.getByText('Taken back: budget (Kay Invented).').first().waitFor();
   });
 
   test('the settings open beside the page, are left by Escape, and give the focus back', async () => {

@@ -1,4 +1,4 @@
-import { readFileSync, truncateSync, writeFileSync } from 'node:fs';
+import { readFileSync, truncateSync, writeFileSync, statSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { backupFolderOf, listBackups } from '../../db/backup.ts';
 import { connect } from '../../db/sqlite.ts';
@@ -58,6 +58,12 @@ describe.each(SPOILT)('%s', (_name, spoil, message) => {
   test('a file to take in is refused, looked at or taken', async () => {
     const { service, exported, before } = await ready();
     spoil(exported);
+    if (statSync(exported).size === 0) {
+      // What is empty is not even kept.
+      await expect(sendFile(service.gate, exported)).rejects.toThrow(/empty/);
+      expect(service.state()).toBe(before);
+      return;
+    }
     const upload = await sendFile(service.gate, exported);
     for (const name of ['files.checkDatabase', 'files.importDatabase'] as const) {
       const error = await service.refused(name, { upload });

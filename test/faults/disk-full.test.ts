@@ -117,7 +117,7 @@ describe.skipIf(why !== null)(`a full disk${why === null ? '' : ` (not run: ${wh
     disk.fill(50_000);
     async function* stream() {
       for (let n = 0; n < 100; n += 1) {
-        yield Buffer.alloc(10_000, 'a');
+        yield Buffer.from('archetype,likely\n'.repeat(600));
         await Promise.resolve();
       }
     }

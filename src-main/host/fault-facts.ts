@@ -1,4 +1,5 @@
-import type { Facts } from './log.ts';
+/** Plain figures and names of things of ours; nothing of the people in the records, nor of the machine's. */
+export type Facts = Readonly<Record<string, string | number | boolean | null | undefined>>;
 
 const MOST_FRAMES = 12;
 const MOST_CAUSES = 3;

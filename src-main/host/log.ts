@@ -1,6 +1,6 @@
 import { appendFileSync, mkdirSync, renameSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { faultFacts } from './fault-facts.ts';
+import { faultFacts, type Facts } from './fault-facts.ts';
 
 /**
  * What happened to the program, for whoever has to find out why it fell over: starts, ends, crashes, faults. Nothing of
@@ -14,8 +14,6 @@ export type Log = {
   /** From now on in this folder; what was noted before is written first. */
   keepIn(dataDir: string): void;
 };
-
-export type Facts = Readonly<Record<string, string | number | boolean | null | undefined>>;
 
 export const LOG_FOLDER = 'logs';
 export const LOG_FILE = 'loftledger.log';

@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import { LETTER_PX } from './frame/text-fit.ts';
+import { LETTER_PX, shortened } from './frame/text-fit.ts';
 import type { LadderRow, LadderStep, PairState } from '../state/ladder-view.ts';
 
 /** Height of a club's line, which holds two lines of text. */
@@ -33,7 +33,7 @@ export type LadderGeometry = {
 
 /**
  * Where everything of the ladder chart stands, in px: one line a club, the longest on top, carries to scale across.
- * @param texts what is said of each step, the fullest first: the first that fits is taken, else the last.
+ * @param texts what is said of each step, the fullest first: the first that fits is taken, else the last, cut.
  * @param widthPx of the drawing; narrower ones than 160 px are drawn at 160.
  */
 export function ladderGeometry(
@@ -80,7 +80,7 @@ export function ladderGeometry(
   };
 }
 
-/** Beside the step's long end, else beside its short end: both sides are empty at that height. */
+/** Beside the step's long end, else beside its short end: both sides are empty at that height. The last is cut to fit. */
 export function placeWords(
   texts: readonly string[],
   { start, end, width }: { start: number; end: number; width: number },
@@ -90,6 +90,7 @@ export function placeWords(
     if (width - start >= wanted) return { text, x: start, anchor: 'start' };
     if (end >= wanted) return { text, x: end, anchor: 'end' };
   }
-  const text = texts.at(-1) ?? '';
-  return width - start >= end ? { text, x: start, anchor: 'start' } : { text, x: end, anchor: 'end' };
+  const [after, before] = [width - start, end];
+  const text = shortened(texts.at(-1) ?? '', Math.max(after, before));
+  return after >= before ? { text, x: start, anchor: 'start' } : { text, x: end, anchor: 'end' };
 }

@@ -36,7 +36,7 @@ export type OverlayGeometry = {
 /**
  * Where everything of two ladders on one scale stands, in px: one line a club, the longest on top; only gaps beyond
  * a limit are drawn.
- * @param textsOf what is said of a step, the fullest first: the first that fits is taken, else the last.
+ * @param textsOf what is said of a step, the fullest first: the first that fits is taken, else the last, cut.
  * @param widthPx of the drawing; narrower ones than 160 px are drawn at 160.
  */
 export function overlayGeometry(

@@ -82,6 +82,10 @@ export class PriceBookState {
     return this.#notes.value;
   }
 
+  get notesError(): CallError | undefined {
+    return this.#notes.error;
+  }
+
   async add(note: NewNote): Saved {
     const done = await this.#records.edit('prices.add', { note });
     return done.ok ? null : fieldMessage(done.error);

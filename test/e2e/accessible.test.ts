@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { crampedWords, overflow, tooSmall, violations } from './support/looks.ts';
 import { startProgram, type Program } from './support/program.ts';
 
 let program: Program;
@@ -23,42 +23,9 @@ async function turnTo(screen: (typeof SCREENS)[number]): Promise<void> {
   if (screen === 'Hand-over') await page.frameLocator('iframe').locator('h1').waitFor();
 }
 
-/** What axe finds, as short lines that say where. */
-async function violations(of: Page = page): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page: of })
-    // What passes is not asked for: naming every element that does takes most of the time.
-    .options({ resultTypes: ['violations'] })
-    // No script runs in the document's frame, axe's no more than others: it is looked at by itself below.
-    .exclude('iframe')
-    .analyze();
-  return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html.slice(0, 120)}`));
-}
-
-/** Text under 12 px, and things to press under 24 px in either direction (links in running text aside). */
-const tooSmall = () =>
-  page.evaluate(() => {
-    const seen = (element: Element) => element.getClientRects().length > 0;
-    const found: string[] = [];
-    for (const element of document.querySelectorAll('body *')) {
-      const hasText = [...element.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim());
-      if (hasText && seen(element) && parseFloat(getComputedStyle(element).fontSize) < 12) {
-        found.push(`text: ${element.textContent ?? ''}`);
-      }
-    }
-    for (const element of document.querySelectorAll('button, a, select, input, summary')) {
-      // A box to tick is pressed by its label.
-      const target = element.closest('label') ?? element;
-      const { width, height } = target.getBoundingClientRect();
-      if (seen(element) && !element.matches('.skip') && (width < 24 || height < 24)) {
-        found.push(`target: ${element.outerHTML.slice(0, 90)} ${String(width)}×${String(height)}`);
-      }
-    }
-    return found;
-  });
-
 describe('every screen, both themes', () => {
   test('the empty roster', async () => {
-    expect(await violations()).toEqual([]);
+    expect(await violations(page)).toEqual([]);
     await page.getByRole('button', { name: 'Open the demo', exact: true }).click();
     await page.getByRole('img', { name: /^Ladder/ }).waitFor();
   });
@@ -68,16 +35,16 @@ describe('every screen, both themes', () => {
       await page.getByRole('button', { name: 'Settings' }).click();
       await page.getByRole('radio', { name: theme, exact: true }).check();
       await page.getByText('Data folder').waitFor();
-      expect(await violations()).toEqual([]);
-      expect(await tooSmall()).toEqual([]);
+      expect(await violations(page)).toEqual([]);
+      expect(await tooSmall(page)).toEqual([]);
       await page.keyboard.press('Escape');
     });
 
     for (const screen of SCREENS) {
       test(`${screen}, ${theme.toLowerCase()}: nothing that axe finds`, async () => {
         await turnTo(screen);
-        expect(await violations()).toEqual([]);
-        expect(await tooSmall()).toEqual([]);
+        expect(await violations(page)).toEqual([]);
+        expect(await tooSmall(page)).toEqual([]);
       });
     }
   }
@@ -108,7 +75,7 @@ describe('every screen, both themes', () => {
     await page.getByText('Struck out: LW.').first().waitFor();
     await page.getByRole('combobox', { name: 'Add a price for' }).fill('hybrid');
     await page.getByRole('listbox').getByRole('option').first().waitFor();
-    expect(await violations()).toEqual([]);
+    expect(await violations(page)).toEqual([]);
     await page.keyboard.press('Escape');
 
     await turnTo('Prices');
@@ -118,8 +85,8 @@ describe('every screen, both themes', () => {
     await page.keyboard.type('30');
     await page.keyboard.press('Enter');
     await page.getByText('Walk away above').waitFor();
-    expect(await violations()).toEqual([]);
-    expect(await tooSmall()).toEqual([]);
+    expect(await violations(page)).toEqual([]);
+    expect(await tooSmall(page)).toEqual([]);
   });
 
   test('the browser has nothing to complain of: no breach of the content security policy', () => {
@@ -137,11 +104,9 @@ describe('the room that there is', () => {
       await page.setViewportSize({ width, height });
       for (const screen of SCREENS) {
         await turnTo(screen);
-        const over = await page.evaluate(() =>
-          Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth),
-        );
-        expect(`${screen}: ${String(over)}`).toBe(`${screen}: 0`);
-        expect(await tooSmall()).toEqual([]);
+        expect(`${screen}: ${String(await overflow(page))}`).toBe(`${screen}: 0`);
+        expect(await tooSmall(page)).toEqual([]);
+        expect(await crampedWords(page)).toEqual([]);
       }
     });
   }

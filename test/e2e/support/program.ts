@@ -34,9 +34,7 @@ export type Window = {
 
 export async function startProgram(): Promise<Program> {
   const folder = mkdtempSync(join(tmpdir(), 'loftledger-e2e-'));
-  const executablePath = findChromium();
-  if (executablePath === null) throw new Error('No Chromium was found: npm test installs it where it may.');
-  const browser = await launch(executablePath);
+  const browser = await launchChromium();
   const first = await startHost(folder).catch(async (error: unknown) => {
     await browser.close();
     throw error;
@@ -69,7 +67,9 @@ export async function startProgram(): Promise<Program> {
   };
 }
 
-function launch(executablePath: string): Promise<Browser> {
+export function launchChromium(): Promise<Browser> {
+  const executablePath = findChromium();
+  if (executablePath === null) throw new Error('No Chromium was found: npm test installs it where it may.');
   const asRoot = process.getuid?.() === 0;
   return chromium.launch({
     executablePath,

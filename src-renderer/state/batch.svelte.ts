@@ -46,6 +46,10 @@ export class BatchState {
     return this.#roster.value;
   }
 
+  get rosterError(): CallError | undefined {
+    return this.#roster.error;
+  }
+
   get found(): RosterLine[] {
     return searchRoster(this.roster ?? [], this.search);
   }

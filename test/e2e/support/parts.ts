@@ -8,7 +8,7 @@ import { build } from 'vite';
 import type { BagFile } from '../../../src-main/contract/bag-file.ts';
 import type { CallArgs, CallName, CallResult } from '../../../src-main/contract/calls/index.ts';
 import type { CallAnswer, CallRequest, Gate } from '../../../src-main/contract/gate.ts';
-import { ANSWER_HEADERS } from '../../../src-main/host/headers.ts';
+import { ANSWER_HEADERS, pageHeaders } from '../../../src-main/host/headers.ts';
 import { readStaticFiles, type StaticFile } from '../../../src-main/host/static-files.ts';
 import { createService } from '../../../src-main/service/service.ts';
 import { demoBag } from '../../../db/demo/index.ts';
@@ -98,7 +98,14 @@ async function answer(
     response.write('\n');
     return;
   }
-  const file = files.get(request.url ?? '');
+  const { pathname, searchParams } = new URL(request.url ?? '/', 'http://parts');
+  const page = pathname === '/page' ? await gate.page(searchParams.get('id') ?? '') : null;
+  if (page) {
+    response.writeHead(200, { ...ANSWER_HEADERS, ...pageHeaders(page) });
+    response.end(page.bytes);
+    return;
+  }
+  const file = files.get(pathname);
   response.writeHead(file ? 200 : 404, { ...ANSWER_HEADERS, 'Content-Type': file?.type ?? 'text/plain' });
   response.end(file?.bytes);
 }

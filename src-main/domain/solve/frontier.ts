@@ -1,9 +1,11 @@
-import type { Found } from './program/found.ts';
+import { type Found, merge } from './program/found.ts';
+import { headlineOf } from './headline.ts';
 import type { Watch } from './hooks.ts';
 import type { Instance, Point } from './instance.ts';
 import type { Ladder } from './model/ladder.ts';
 import { compareIds } from './model/order.ts';
 import { evaluate } from './model/penalty.ts';
+import { planQuestion } from './plan-alone.ts';
 import { atMost, NO_LIMIT, notBettered, type Region } from './bounds/region.ts';
 import { search } from './search/search.ts';
 import { slopeAt } from './bounds/weights.ts';
@@ -73,6 +75,37 @@ export const leastCostOf = (
   // Ties do not matter here: only less cost is looked for.
   const accept = (found: readonly Found[]): Region => atMost((best(found) ?? NO_LIMIT + 1) - 1, penalty);
   return best(search(ladder, { accept, slopes: [slopeAt(curve, penalty)] }, watch));
+};
+
+/**
+ * The plan (`headlineOf`) without the curve that it stands on; null when there is none within budget.
+ * @param asked today's bag and a budget of 0 or more, if there is one
+ * @param curve of a question like this one: its slopes are where this answer is looked for
+ */
+export const planWithin = (
+  ladder: Ladder,
+  { today, budget }: { today: Point; budget: number | null },
+  curve: readonly Point[],
+  watch: Watch,
+): Point | null => {
+  const known = knownBags(ladder, curve);
+  const found = search(ladder, { ...planQuestion({ before: today.penalty, budget }, curve), known }, watch);
+  return headlineOf(
+    found.map((one) => pointOf(ladder, one)),
+    today,
+    budget,
+  );
+};
+
+/** What the bags of another curve come to in this question; those that it has not, or does not allow, are left out. */
+const knownBags = ({ instance, idByRank }: Ladder, curve: readonly Point[]): Found[] => {
+  const ranks = new Map(idByRank.map((id, rank) => [id, rank]));
+  const found = curve.flatMap(({ items }): Found[] => {
+    if (!items.every((id) => ranks.has(id))) return [];
+    const { legal, ...bag } = evaluate(instance, items);
+    return legal ? [{ ...bag, ranks: Int32Array.from(items, (id) => ranks.get(id) as number).sort() }] : [];
+  });
+  return merge(found, []);
 };
 
 /** The last point within the budget: least penalty, then cost; null when there is none. */

@@ -1,4 +1,11 @@
-import { bestWithin, cheapestCleanOf, cheapestWithinOf, frontierOf, todayOf } from './frontier.ts';
+import {
+  bestWithin,
+  cheapestCleanOf,
+  cheapestWithinOf,
+  frontierOf,
+  planWithin,
+  todayOf,
+} from './frontier.ts';
 import { headlineOf } from './headline.ts';
 import { type Hooks, Watch } from './hooks.ts';
 import type { Instance, Point, Solution } from './instance.ts';
@@ -89,6 +96,21 @@ export const cheapestWithin = (
 export const bestWithinBudget = (instance: Instance, hooks: Hooks = {}): Point | null =>
   bestWithin(frontier(instance, hooks), instance.budget);
 
-/** The plan (DESIGN §8) alone. Throws as `solve` does. */
-export const headline = (instance: Instance, hooks: Hooks = {}): Point | null =>
-  headlineOf(frontier(instance, hooks), todayOf(instance), instance.budget);
+/**
+ * The plan (DESIGN §8) alone, much sooner than by its curve. Throws as `solve` does.
+ * @param curve the spend curve of a question like this one, which says where to look first; may be empty
+ */
+export const headline = (
+  instance: Instance,
+  hooks: Hooks = {},
+  curve: readonly Point[] = [],
+): Point | null => {
+  requireInstance(instance);
+  const today = todayOf(instance);
+  const { budget } = instance;
+  // Without a bag today the curve's own beginning stands for it.
+  if (today === null || (budget !== null && budget < 0)) {
+    return headlineOf(frontier(instance, hooks), today, budget);
+  }
+  return planWithin(layOut(instance), { today, budget }, curve, new Watch(hooks));
+};

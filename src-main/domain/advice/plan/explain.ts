@@ -39,13 +39,18 @@ export function explain(
     (point) => point.penalty < before && purchasesOf(instance, point.items).length > 0,
   );
   return {
-    purchases: bought.map((id) => reasonFor(instance, headline, id, hooks)),
+    purchases: bought.map((id) => reasonFor(instance, { plan: headline, curve: frontier }, id, hooks)),
     nextStep: step(frontier.find((point) => point.cost > headline.cost && point.penalty < headline.penalty)),
     cheapestHelp: bought.length > 0 ? null : step(helps),
   };
 }
 
-function reasonFor(instance: Instance, plan: Point, id: string, hooks: Hooks): PurchaseReason {
+function reasonFor(
+  instance: Instance,
+  { plan, curve }: { plan: Point; curve: readonly Point[] },
+  id: string,
+  hooks: Hooks,
+): PurchaseReason {
   const members = new Set(
     instance.items.filter((item) => item.id === id || item.lot === id).map((item) => item.id),
   );
@@ -53,7 +58,7 @@ function reasonFor(instance: Instance, plan: Point, id: string, hooks: Hooks): P
     instance,
     plan.items.filter((item) => !members.has(item)),
   );
-  const other = headlineOf(withoutPurchases(instance, new Set([id])), hooks);
+  const other = headlineOf(withoutPurchases(instance, new Set([id])), hooks, curve);
   return {
     id,
     removes: rest.penalty - plan.penalty,

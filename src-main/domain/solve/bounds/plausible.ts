@@ -1,6 +1,6 @@
 import type { Screen } from '../program/arcs.ts';
 import type { Ladder } from '../model/ladder.ts';
-import type { Region } from './region.ts';
+import { penaltyAt, type Region } from './region.ts';
 import type { Scenario } from '../search/scenario.ts';
 
 /**
@@ -30,17 +30,3 @@ export const plausible = (ladder: Ladder, scenario: Scenario, region: Region): S
   };
   return { most, allows };
 };
-
-/** The most penalty that the region allows at a cost; -1: none. */
-const penaltyAt =
-  ({ x, y }: Region) =>
-  (cost: number): number => {
-    let lo = 0;
-    let hi = x.length;
-    while (lo < hi) {
-      const middle = (lo + hi) >> 1;
-      if ((x[middle] as number) < cost) lo = middle + 1;
-      else hi = middle;
-    }
-    return lo < x.length ? (y[lo] as number) : -1;
-  };

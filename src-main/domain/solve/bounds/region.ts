@@ -40,3 +40,35 @@ export const notBettered = (reached: readonly Reached[]): Region => {
   y.push(reached.length === 0 ? NO_LIMIT : above - 1);
   return { x: Float64Array.from(x), y: Float64Array.from(y) };
 };
+
+/** The most penalty that the region allows at a cost; -1: none. */
+export const penaltyAt =
+  ({ x, y }: Region) =>
+  (cost: number): number => {
+    let lo = 0;
+    let hi = x.length;
+    while (lo < hi) {
+      const middle = (lo + hi) >> 1;
+      if ((x[middle] as number) < cost) lo = middle + 1;
+      else hi = middle;
+    }
+    return lo < x.length ? (y[lo] as number) : -1;
+  };
+
+/** What lies in both. */
+export const meet = (a: Region, b: Region): Region => {
+  const [inA, inB] = [penaltyAt(a), penaltyAt(b)];
+  const x: number[] = [];
+  const y: number[] = [];
+  for (const cost of [...new Set([...a.x, ...b.x])].sort((one, other) => one - other)) {
+    const penalty = Math.min(inA(cost), inB(cost));
+    if (penalty < 0) break;
+    // Corners of one height are one corner, the last.
+    if (y.at(-1) === penalty) x[x.length - 1] = cost;
+    else {
+      x.push(cost);
+      y.push(penalty);
+    }
+  }
+  return { x: Float64Array.from(x), y: Float64Array.from(y) };
+};

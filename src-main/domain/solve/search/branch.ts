@@ -21,6 +21,7 @@ export type Quest = {
   /** As in `Question`. */
   accept: (found: readonly Found[]) => Region;
   slopes: readonly number[] | null;
+  known?: readonly Found[];
   weights: Weights;
   found: Found[];
   /** What `weights` were made for. */

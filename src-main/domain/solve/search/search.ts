@@ -21,6 +21,8 @@ export type Question = {
   accept: (found: readonly Found[]) => Region;
   /** Slopes of cost by penalty to weigh with; null: those of the curve as it is found. */
   slopes: readonly number[] | null;
+  /** Legal bags to begin with, as `merge` orders them; what betters none of them is not looked for. */
+  known?: readonly Found[];
 };
 
 /**
@@ -38,7 +40,7 @@ export const search = (
     ladder,
     ...question,
     weights: pureWeights(),
-    found: [],
+    found: [...(question.known ?? [])],
     tunedFor: [],
     labels: new Labels(),
     watch,
@@ -77,6 +79,10 @@ const retune = (quest: Quest, part: Ground, whole: Ground): void => {
   } else quest.weights = weightsFor(slopes ?? [], ladder, whole.scenario, whole.arcs);
 };
 
+/** Where bags were known to begin with, parts of the arcs have little to add to them. */
+const isKnownAbout = ({ slopes, known }: Quest): boolean =>
+  slopes !== null && known !== undefined && known.length > 0;
+
 const sameCurve = (a: readonly Found[], b: readonly Found[]): boolean =>
   a.length === b.length && a.every((x, i) => x.cost === b[i]?.cost && x.penalty === b[i].penalty);
 
@@ -94,6 +100,11 @@ const searchSingles = (quest: Quest): void => {
   if (ladder.clubs.every((club, i) => club.origin === 'owned' || singles[i] === 0)) return;
 
   let arcs = tabulateArcs(ladder, singles, plausible(ladder, scenario, quest.accept(quest.found)));
+  if (isKnownAbout(quest)) {
+    retune(quest, { scenario, arcs }, { scenario, arcs });
+    explore(quest, arcs, decisions);
+    return;
+  }
   const first = boundsOf(ladder, scenario, arcs, firstWeights());
   retune(quest, { scenario, arcs: part }, { scenario, arcs });
   part = barArcs(arcs, pickCore(ladder, first, quest.tuning.firstPart));
@@ -128,7 +139,8 @@ const searchLots = (quest: Quest): void => {
       if (i !== undefined) served[i] = 1;
     }
   }
-  for (const some of [served, served.map(() => 1)]) {
+  const all = served.map(() => 1);
+  for (const some of isKnownAbout(quest) ? [all] : [served, all]) {
     const arcs = tabulateArcs(ladder, some, plausible(ladder, scenario, quest.accept(quest.found)));
     const part = barArcs(barArcs(arcs, singles.allowed), served);
     retune(quest, { scenario: singles, arcs: part }, { scenario, arcs });

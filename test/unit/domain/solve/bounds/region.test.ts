@@ -2,8 +2,10 @@ import { expect, test } from 'vitest';
 import {
   atMost,
   everywhere,
+  meet,
   NO_LIMIT,
   notBettered,
+  penaltyAt,
   type Reached,
 } from '../../../../../src-main/domain/solve/bounds/region.ts';
 
@@ -51,6 +53,30 @@ test('holds what no reached point betters, and the reached points for their ties
         );
         expect(holds(reached, cost, penalty), `${cost}, ${penalty}`).toBe(!bettered);
       }
+    }
+  }
+});
+
+test('what lies in both of two regions is all that lies in each', () => {
+  const regions = [
+    everywhere(),
+    atMost(5, 7),
+    atMost(-1, 3),
+    notBettered([
+      { cost: -2, penalty: 9 },
+      { cost: 3, penalty: 6 },
+      { cost: 4, penalty: 2 },
+    ]),
+    notBettered([{ cost: 0, penalty: 8 }]),
+  ];
+  for (const a of regions) {
+    for (const b of regions) {
+      const both = meet(a, b);
+      for (let cost = -5; cost < 12; cost++) {
+        expect(penaltyAt(both)(cost)).toBe(Math.min(penaltyAt(a)(cost), penaltyAt(b)(cost)));
+      }
+      expect([...both.x]).toEqual([...new Set(both.x)].sort((one, other) => one - other));
+      expect([...both.y]).toEqual([...new Set(both.y)].sort((one, other) => other - one));
     }
   }
 });

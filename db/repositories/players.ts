@@ -1,3 +1,4 @@
+import type { PlanStatus } from './plans.ts';
 import type { Columns, Money, Patch } from '../row.ts';
 import { fromRow, toPatchRow, toRow } from '../row.ts';
 import type { Db } from '../sqlite.ts';
@@ -109,6 +110,8 @@ export type RosterLine = {
   /** Clubs in the bag of now. */
   clubs: number;
   openFindings?: number;
+  status?: PlanStatus;
+  plannedAt?: string;
   budget?: Money;
 };
 
@@ -120,6 +123,8 @@ const ROSTER: Columns<RosterLine> = {
   bagId: ['bag_id', 'int'],
   clubs: ['clubs', 'int'],
   openFindings: ['open_findings', 'int'],
+  status: ['status', 'text'],
+  plannedAt: ['planned_at', 'text'],
   budget: ['budget', 'money'],
 };
 
@@ -127,7 +132,8 @@ const ROSTER: Columns<RosterLine> = {
 export function roster(db: Db): RosterLine[] {
   const sql = `
     SELECT player.id, player.name, player.handicap, player.last_looked_at, bag.id AS bag_id,
-           bag.budget_minor, bag.budget_currency, plan.open_findings,
+           bag.budget_minor, bag.budget_currency, plan.open_findings, plan.status,
+           plan.made_at AS planned_at,
            (SELECT count(*) FROM club WHERE club.bag_id = bag.id AND club.place = 'bag') AS clubs
       FROM player
       LEFT JOIN bag ON bag.player_id = player.id AND bag.state = 'now'

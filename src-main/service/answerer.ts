@@ -3,6 +3,7 @@ import type { Answer } from '../contract/calls/answers.ts';
 import type { SeenOne } from '../contract/calls/prices.ts';
 import { RefusedInput } from '../contract/refusal.ts';
 import type { HandOverTask, HandOverText } from '../worker/handover.ts';
+import type { BriefOutcome } from '../worker/brief.ts';
 import type { SeenOneTask } from '../worker/seen-one.ts';
 import type { AnswerOutcome, AnswerTask, HandOverOutcome, Outcome } from '../worker/solve-worker.ts';
 import type { WatchOutcome, WatchTask } from '../worker/watch-list.ts';
@@ -13,6 +14,8 @@ export type Answerer = {
   answer(task: AnswerTask): Promise<Answer>;
   /** The document of a bag as text. Throws as `answer` does. */
   handOver(task: HandOverTask & { cells?: SharedArrayBuffer }): Promise<HandOverText>;
+  /** The plan alone, for one of many bags. */
+  brief(task: AnswerTask): Promise<BriefOutcome>;
   seenOne(task: SeenOneTask): Promise<SeenOne>;
   /** Ends early, and says so, when the task's flag is set. */
   watchList(task: WatchTask): Promise<WatchOutcome>;
@@ -47,6 +50,7 @@ export function createAnswerer(workerFile: URL): Answerer {
   return {
     answer: async (task) => answerOf((await pool.run(task)) as AnswerOutcome),
     handOver: async (task) => answerOf((await pool.run(task, { name: 'handOver' })) as HandOverOutcome),
+    brief: async (task) => (await pool.run(task, { name: 'brief' })) as BriefOutcome,
     seenOne: async (task) => (await pool.run(task, { name: 'seenOne' })) as SeenOne,
     watchList: async (task) => (await pool.run(task, { name: 'watchList' })) as WatchOutcome,
     close: () => pool.destroy(),

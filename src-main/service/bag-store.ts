@@ -7,7 +7,7 @@ import { readPlayer } from '../../db/repositories/players.ts';
 import { readBag } from '../../db/repositories/whole-bag.ts';
 import type { Db } from '../../db/sqlite.ts';
 import { bagFileOf } from './bag-rows.ts';
-import { filePrices, notedBands } from './price-bands.ts';
+import { filePrices, notedBands, type BandOptions } from './price-bands.ts';
 
 export type LoadedBag = { playerId: number; file: BagFile };
 
@@ -15,8 +15,8 @@ export type LoadedBag = { playerId: number; file: BagFile };
  * A bag as its file would have it, with every price that a plan reckons with: its own, and the bands of everybody's
  * notes in its currency. @throws StorageError 'missing'
  */
-export function loadBag(db: Db, bagId: number): LoadedBag {
-  return load(db, bagId, {});
+export function loadBag(db: Db, bagId: number, options: Pick<BandOptions, 'shared'> = {}): LoadedBag {
+  return load(db, bagId, options);
 }
 
 /** A bag with its own prices alone: what an edit changes and a copy takes along. @throws StorageError 'missing' */
@@ -24,7 +24,7 @@ export function loadOwnBag(db: Db, bagId: number): LoadedBag {
   return load(db, bagId, { ownOnly: true });
 }
 
-function load(db: Db, bagId: number, options: { ownOnly?: boolean }): LoadedBag {
+function load(db: Db, bagId: number, options: BandOptions): LoadedBag {
   const { playerId, currency } = findBag(db, bagId);
   const bag = readBag(db, bagId);
   const prices = filePrices(notedBands(db, bagId, currency, options), currency);

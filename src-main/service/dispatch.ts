@@ -16,6 +16,7 @@ import { playerHandlers } from './handlers/players.ts';
 import { priceHandlers } from './handlers/prices.ts';
 import { programHandlers } from './handlers/program.ts';
 import { reckoningHandlers } from './handlers/reckoning.ts';
+import { rosterHandlers } from './handlers/roster.ts';
 import { searchHandlers } from './handlers/search.ts';
 import { shotHandlers } from './handlers/shots.ts';
 import { stepLabel, type StepParts } from './steps.ts';
@@ -23,6 +24,7 @@ import { stepLabel, type StepParts } from './steps.ts';
 const handlers: Handlers = {
   ...playerHandlers,
   ...bagHandlers,
+  ...rosterHandlers,
   ...answerHandlers,
   ...planHandlers,
   ...priceHandlers,

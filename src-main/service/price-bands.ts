@@ -33,25 +33,31 @@ export type NotedBand = { archetypeId: string; own: boolean; notes: PriceNote[];
 /** The day that a note counts from: when it was seen, else when it was written down. */
 export const dayOfNote = ({ seenOn, createdAt }: PriceNote): string => seenOn ?? createdAt.slice(0, 10);
 
+/** `shared`: everybody's bands, where they are known already. */
+export type BandOptions = { ownOnly?: boolean; shared?: (currency: string) => readonly NotedBand[] };
+
 /**
  * The band of each archetype that has notes in the bag's currency: from the bag's own notes where it has any, else
  * from everybody's newest. The bag's own come first, in its order. Notes in other currencies are left out.
  */
-export function notedBands(
-  db: Db,
-  bagId: number,
-  currency: string,
-  options: { ownOnly?: boolean } = {},
-): NotedBand[] {
+export function notedBands(db: Db, bagId: number, currency: string, options: BandOptions = {}): NotedBand[] {
   const assumptions = readAssumptions(db);
   const own = notesOfBag(db, bagId).filter((note) => note.band.currency === currency);
   const bands = grouped(own).map(([archetypeId, notes]) => noted(archetypeId, notes, true, assumptions));
   if (options.ownOnly === true) return bands;
   const spoken = new Set([...bands.map(({ archetypeId }) => archetypeId), ...heldArchetypes(db, bagId)]);
-  for (const [archetypeId, notes] of grouped(newestNotes(db, currency, { most: NOTES_COUNTED }))) {
-    if (!spoken.has(archetypeId)) bands.push(noted(archetypeId, notes, false, assumptions));
-  }
-  return bands;
+  const shared = options.shared?.(currency) ?? sharedBands(db, currency, assumptions);
+  return [...bands, ...shared.filter(({ archetypeId }) => !spoken.has(archetypeId))];
+}
+
+/** Of everybody's newest notes in a currency. */
+export function sharedBands(
+  db: Db,
+  currency: string,
+  assumptions: PriceAssumptions = readAssumptions(db),
+): NotedBand[] {
+  const notes = grouped(newestNotes(db, currency, { most: NOTES_COUNTED }));
+  return notes.map(([archetypeId, some]) => noted(archetypeId, some, false, assumptions));
 }
 
 /** As the bag file has it. */

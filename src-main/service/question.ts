@@ -5,6 +5,7 @@ import { USUAL_RECKONING, type Reckoning } from '../domain/advice/bag-view/recko
 import type { BagTask } from '../worker/bag-task.ts';
 import { loadBag } from './bag-store.ts';
 import type { Context } from './handler.ts';
+import type { BandOptions } from './price-bands.ts';
 import { readReckoning } from './reckoning.ts';
 
 /**
@@ -15,8 +16,9 @@ export function questionOf(
   { db, catalogue, today }: Pick<Context, 'db' | 'catalogue' | 'today'>,
   bagId: number,
   locale?: string,
+  options: Pick<BandOptions, 'shared'> = {},
 ): BagTask & { reckoning: Reckoning } {
-  const { file, playerId } = loadBag(db, bagId);
+  const { file, playerId } = loadBag(db, bagId, options);
   return {
     file,
     catalogue: catalogue(),

@@ -17,6 +17,8 @@ export type AnswerOptions = Pick<BagTask, 'today' | 'locale' | 'reckoning'> & {
   watcher?: Watcher;
   /** Item ids of a bag that was picked by hand, which is then told of instead of the plan. */
   picked?: readonly string[];
+  /** See AdviseInput. */
+  isBrief?: boolean;
 };
 
 /** A checked bag file and the catalogue → the whole answer, and the plan file that says it. */
@@ -36,6 +38,7 @@ export function answerBag(
     reckoning: options.reckoning,
     ...(options.watcher ? { watcher: options.watcher } : {}),
     ...(options.picked ? { picked: options.picked } : {}),
+    isBrief: options.isBrief ?? false,
   });
   return { advice, plan: planFile(advice, { units: file.units, withInstance: options.withInstance }) };
 }

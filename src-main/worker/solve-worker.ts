@@ -49,5 +49,6 @@ function outcomeOf<T>(cells: SharedArrayBuffer | undefined, work: (watcher: Watc
 }
 
 // The pool calls these by name, on the same threads.
+export { brief } from './brief.ts';
 export { seenOne } from './seen-one.ts';
 export { watchList } from './watch-list.ts';

@@ -14,6 +14,7 @@ const BENCHES: { file: string; run: string; full: unknown[]; quick: unknown[] | 
   { file: 'plan.ts', run: 'benchPlan', full: [], quick: [{ quick: true }] },
   { file: 'prices.ts', run: 'benchPrices', full: [], quick: [] },
   { file: 'handover.ts', run: 'benchHandover', full: [], quick: [{ quick: true }] },
+  { file: 'roster.ts', run: 'benchRoster', full: [], quick: [{ players: 8, runs: 1 }] },
   { file: 'window.ts', run: 'benchWindow', full: [], quick: [{ quick: true }] },
   { file: 'search.ts', run: 'benchSearch', full: [], quick: null },
 ];

@@ -11,6 +11,7 @@ import { playerCalls } from './players.ts';
 import { priceCalls } from './prices.ts';
 import { programCalls } from './program.ts';
 import { reckoningCalls } from './reckoning.ts';
+import { rosterCalls } from './roster.ts';
 import { searchCalls } from './search.ts';
 import { shotCalls } from './shots.ts';
 import type { CallSpec } from './spec.ts';
@@ -19,6 +20,7 @@ import type { CallSpec } from './spec.ts';
 export const calls = {
   ...playerCalls,
   ...bagCalls,
+  ...rosterCalls,
   ...answerCalls,
   ...planCalls,
   ...priceCalls,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { bagFileSchema } from '../bag-file.ts';
+import { planStatusSchema } from '../plan-file.ts';
 import { localeSchema, textSchema } from '../primitives.ts';
 import { read, undoable, write } from './spec.ts';
 
@@ -15,6 +16,9 @@ export const rosterLineSchema = z.strictObject({
   clubs: z.int(),
   lastLookedAt: z.string().optional(),
   openFindings: z.int().optional(),
+  /** Of the newest answer, and when that was made. */
+  status: planStatusSchema.optional(),
+  plannedAt: z.string().optional(),
   budget: moneySchema.optional(),
 });
 export type RosterLine = z.infer<typeof rosterLineSchema>;

@@ -14,12 +14,13 @@ import { Effort, type Watcher } from './effort.ts';
 import type { Finding, Question } from './finding.ts';
 import { answersOfPicked } from './plan/picked.ts';
 import { prepare } from './question/prepare.ts';
-import { questionsOf } from './unknowns/questions.ts';
+import { questionsOf, type Weigh } from './unknowns/questions.ts';
 import { pathsOf, type Path, type When } from './plan/paths.ts';
 import type { Reader } from './reader.ts';
-import { worthOfKnowing } from './unknowns/robustness.ts';
+import { worthOfKnowing, type Worth } from './unknowns/robustness.ts';
+import type { Varied } from './unknowns/sampled.ts';
 import { settleFindings } from './plan/settle.ts';
-import { MENDED, statusOf, type Status } from './plan/status.ts';
+import { ASK_SHARE, MENDED, statusOf, type Status } from './plan/status.ts';
 import { swapsOf, type Swap } from './plan/swaps.ts';
 import type { Reckoning } from './bag-view/reckoning.ts';
 import type { BagView } from './bag-view/view.ts';
@@ -37,6 +38,8 @@ export type AdviseInput = {
   watcher?: Watcher;
   /** Item ids of a bag that was picked by hand: the answer is told of it instead of the plan, unless pain stops all. */
   picked?: readonly string[];
+  /** Without paths (and so later swaps), reasons, alternatives and questions; all else is the same. */
+  isBrief?: boolean;
 };
 
 /** One whole answer. Money in minor units. */
@@ -74,7 +77,7 @@ const STEPS = { plan: 15, question: 8, reasons: 12, alternatives: 25 };
  * Bag and prices → ladder, findings, the cheapest mend and what to ask. Straight through, no state.
  * @throws SolveStopped when the watcher ended it.
  */
-export function advise({ watcher, picked, ...asked }: AdviseInput): Advice {
+export function advise({ watcher, picked, isBrief = false, ...asked }: AdviseInput): Advice {
   const { words } = asked;
   const effort = new Effort(watcher);
   const { view, found, built, limited } = prepare(asked, effort.hooks);
@@ -88,15 +91,22 @@ export function advise({ watcher, picked, ...asked }: AdviseInput): Advice {
   const todayPenalty = (solved.today ?? solved.frontier[0])?.penalty ?? 0;
   // All that follows is asked of the question that was answered.
   const answered = { ...built, instance };
-  const questions = questionsOf(view, (varied) => {
+  const weigh = (varied: Varied, untilShare: number | null = null): Worth | null => {
     const worth = effort.within(null, (hooks) =>
-      worthOfKnowing(view, answered, answers.solution.headline, varied, (sampled) =>
-        headlineOf(sampled, hooks),
+      worthOfKnowing(
+        view,
+        answered,
+        answers.solution.headline,
+        varied,
+        (sampled) => headlineOf(sampled, hooks, solved.frontier),
+        untilShare,
       ),
     );
     effort.step(STEPS.question);
     return worth;
-  });
+  };
+  const asks = !found.some(({ verdict }) => verdict === 'stop' || (isBrief && verdict === 'coach-first'));
+  const questions = asks ? questionsOf(view, isBrief ? onlyShare(weigh) : weigh) : [];
   const status = statusOf({
     findings: found,
     todayPenalty,
@@ -112,14 +122,16 @@ export function advise({ watcher, picked, ...asked }: AdviseInput): Advice {
   const holdsBack = picked === undefined && (status === 'coach-first' || status === 'ask-first');
   const { changes, items } = held(view, built, planned, headline, owned, { stopped, holdsBack });
   const acts = !stopped && !holdsBack;
-  const paths = acts ? pathsOf(view, answered, solved, effort) : [];
+  const paths = acts && !isBrief ? pathsOf(view, answered, solved, effort) : [];
   const now = swapsOf(view, changes, solution.walkAway, words.stageNow);
   const swaps = [...now, ...laterSwaps(view, built, changes, paths[0])];
-  const explanation = acts
-    ? effort.within(NOTHING_EXPLAINED, (hooks) => explain(instance, solved, hooks))
-    : NOTHING_EXPLAINED;
+  const explanation =
+    acts && !isBrief
+      ? effort.within(NOTHING_EXPLAINED, (hooks) => explain(instance, solved, hooks))
+      : NOTHING_EXPLAINED;
   effort.step(STEPS.reasons);
-  const others = stopped || headline === null ? [] : alternativesOf(instance, headline, solved, effort);
+  const others =
+    stopped || isBrief || headline === null ? [] : alternativesOf(instance, headline, solved, effort);
   effort.step(STEPS.alternatives);
   const cost = stopped ? { chanceInBudget: null, spread: null } : planCost(view, built, items);
   return {
@@ -137,12 +149,23 @@ export function advise({ watcher, picked, ...asked }: AdviseInput): Advice {
     explanation,
     paths,
     alternatives: others,
-    questions: stopped ? [] : questions.map(({ ask, about, worth }) => ({ ask, about, worth })),
+    questions: (isBrief ? [] : questions).map(({ ask, about, worth }) => ({ ask, about, worth })),
     cautions: [
       ...(unproven ? [words.cautions.unproven({ least: String(unproven.penaltyAtLeast) })] : []),
       ...(effort.isShort ? [words.cautions.leftOut()] : []),
       ...cautionsOf(view, swaps),
     ],
+  };
+}
+
+/** Whether one is open enough to ask first is all that a status needs: the first such question settles it. */
+function onlyShare(weigh: (varied: Varied, untilShare: number) => Worth | null): Weigh {
+  let isAsked = false;
+  return (varied) => {
+    if (isAsked) return null;
+    const worth = weigh(varied, ASK_SHARE);
+    isAsked = (worth?.share ?? 0) >= ASK_SHARE;
+    return worth;
   };
 }
 

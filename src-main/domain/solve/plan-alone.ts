@@ -1,6 +1,14 @@
 import type { Found } from './program/found.ts';
 import { headlineOf, MENDED, NEEDS_MENDING } from './headline.ts';
-import { atMost, everywhere, meet, NO_LIMIT, notBettered, type Reached, type Region } from './bounds/region.ts';
+import {
+  atMost,
+  everywhere,
+  meet,
+  NO_LIMIT,
+  notBettered,
+  type Reached,
+  type Region,
+} from './bounds/region.ts';
 import type { Question } from './search/search.ts';
 import { slopeAt } from './bounds/weights.ts';
 

@@ -1,18 +1,15 @@
 import type { BagFile } from '../../contract/bag-file.ts';
-import type { Answer } from '../../contract/calls/answers.ts';
 import { bagFromFile } from '../../contract/read-bag.ts';
 import { readerFor } from '../../contract/reader.ts';
 import { ownedLadder } from '../../domain/player/ladder.ts';
 import { playerModel } from '../../domain/player/model.ts';
 import { ladderInAir } from '../../domain/player/what-if.ts';
 import { adviceWords } from '../../domain/advice/words/index.ts';
-import { keepLatestPlan } from '../../../db/repositories/plans.ts';
-import type { BagTask } from '../../worker/bag-task.ts';
 import { compareBags } from '../../worker/compare.ts';
 import { flightsOf } from '../../worker/flights.ts';
-import { toMoney } from '../bag-rows.ts';
-import type { Context, Handlers, Subject } from '../handler.ts';
-import { keptQuestion, questionOf } from '../question.ts';
+import type { Handlers, Subject } from '../handler.ts';
+import { keepPlan } from '../keep-plan.ts';
+import { questionOf } from '../question.ts';
 
 export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>> = {
   'answers.plan': async (context, { bagId, budget, locale, job }) => {
@@ -22,7 +19,7 @@ export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>>
       job === undefined
         ? await context.answerer.answer(task)
         : await context.jobs.run(job, ({ cells }) => context.answerer.answer({ ...task, cells }));
-    if (budget === undefined) keepAnswer(context, bagId, question, answer);
+    if (budget === undefined) keepPlan(context, bagId, question, answer.plan);
     return answer;
   },
   'answers.compare': (context, { bagId, bags, locale }) => {
@@ -61,28 +58,4 @@ function withBudget(file: BagFile, amount: number | null | undefined): BagFile {
   if (amount === undefined) return file;
   const { budget, ...rest } = file;
   return amount === null ? rest : { ...rest, budget: { ...budget, amount } };
-}
-
-/** The roster shows the newest answer's open findings; the bag may have gone while it was reckoned. */
-function keepAnswer({ db, now, version }: Context, bagId: number, question: BagTask, { plan }: Answer): void {
-  const { currency } = question.file.units;
-  const open = plan.findings.filter((finding) => finding.verdict !== 'keep').length;
-  try {
-    keepLatestPlan(
-      db,
-      {
-        bagId,
-        status: plan.plan.status,
-        openFindings: open,
-        cash: toMoney(plan.plan.cash, currency),
-        net: toMoney(plan.plan.net, currency),
-        input: keptQuestion(question),
-        output: plan,
-        programVersion: version,
-      },
-      now(),
-    );
-  } catch {
-    // Only a cache: the next answer writes it again.
-  }
 }

@@ -36,7 +36,7 @@ export function statusOf(input: StatusInput): Status {
 }
 
 /** An open question would change the purchase this often: ask before acting. */
-const ASK_SHARE = 0.3;
+export const ASK_SHARE = 0.3;
 
 /** Nothing is known at all, or what is open would change the purchase. */
 function mustAsk({ findings, headline, openShare }: StatusInput): boolean {

@@ -20,25 +20,35 @@ const ALIKE_DEG = 3;
 
 export type Headline = (instance: Instance) => Point | null;
 
-/** Re-plans `SAMPLES` sampled ladders (fixed seed) in which the given clubs are uncertain. */
+/**
+ * Re-plans `SAMPLES` sampled ladders (fixed seed) in which the given clubs are uncertain.
+ * @param untilShare ends as soon as it is settled whether the share is at least this; of the worth only that holds then
+ */
 export function worthOfKnowing(
   view: BagView,
   built: Built,
   plan: Point | null,
   varied: Varied,
   headline: Headline,
+  untilShare: number | null = null,
 ): Worth {
   const random = seeded(SEED);
   const planned = jobsOf(built, plan);
   let changed = 0;
   let stakeMinor = 0;
   for (let i = 0; i < SAMPLES; i++) {
+    if (untilShare !== null && isSettled(changed, i, untilShare)) break;
     const point = headline(sampledInstance(view, built, varied, random));
     if (sameJobs(planned, jobsOf(built, point))) continue;
     changed++;
     stakeMinor += Math.abs((point?.cost ?? 0) - (plan?.cost ?? 0));
   }
   return { share: changed / SAMPLES, stakeMinor: changed === 0 ? 0 : Math.round(stakeMinor / changed) };
+}
+
+/** Whether `changed` of the first `tried` samples tell that the share is, or cannot be, as large. */
+function isSettled(changed: number, tried: number, share: number): boolean {
+  return changed / SAMPLES >= share || (changed + SAMPLES - tried) / SAMPLES < share;
 }
 
 type Job = { kind: string; loftDeg: number };

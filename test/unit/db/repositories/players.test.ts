@@ -86,6 +86,8 @@ test('the roster has the bag of now, its budget and its open findings', () => {
       bagId: bag,
       clubs: 1,
       openFindings: 3,
+      status: 'ok',
+      plannedAt: LATER,
       budget: { minor: 20000, currency: 'GBP' },
     },
     { id: b, name: 'b', handicap: 18, clubs: 0 },

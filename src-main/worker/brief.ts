@@ -1,0 +1,32 @@
+import type { PlanFile } from '../contract/plan-file.ts';
+import { RefusedInput } from '../contract/refusal.ts';
+import { SolveStopped } from '../domain/solve/index.ts';
+import { answerBag } from './answer.ts';
+import { JobCells } from './job-cells.ts';
+import type { AnswerTask } from './solve-worker.ts';
+
+/** The plan file without what only a bag's own pages show: paths, reasons, alternatives, the instance. */
+export type BriefOutcome =
+  | { ok: true; plan: PlanFile }
+  | { ok: false; stopped: true }
+  | { ok: false; stopped: false; message: string };
+
+/** One of many bags. `cells` are those of the whole job, and only tell it to stop. */
+export function brief({ file, catalogue, cells, ...options }: AnswerTask): BriefOutcome {
+  const job = new JobCells(cells);
+  try {
+    const { plan } = answerBag(file, catalogue, {
+      ...options,
+      withInstance: false,
+      isBrief: true,
+      watcher: { shouldStop: () => job.isStopped },
+    });
+    return { ok: true, plan };
+  } catch (error) {
+    if (error instanceof SolveStopped) return { ok: false, stopped: true };
+    if (!(error instanceof RefusedInput)) throw error;
+    const first = error.refusals[0];
+    const why = first ? `${first.path} = ${first.value}: ${first.message}. ${first.remedy}` : '';
+    return { ok: false, stopped: false, message: `${error.message} ${why}`.trim() };
+  }
+}

@@ -2,8 +2,8 @@ import type { PlanFile } from '../contract/plan-file.ts';
 import { RefusedInput } from '../contract/refusal.ts';
 import { SolveStopped } from '../domain/solve/index.ts';
 import { answerBag } from './answer.ts';
+import type { BagTask } from './bag-task.ts';
 import { JobCells } from './job-cells.ts';
-import type { AnswerTask } from './solve-worker.ts';
 
 /** The plan file without what only a bag's own pages show: paths, reasons, alternatives, the instance. */
 export type BriefOutcome =
@@ -12,7 +12,12 @@ export type BriefOutcome =
   | { ok: false; stopped: false; message: string };
 
 /** One of many bags. `cells` are those of the whole job, and only tell it to stop. */
-export function brief({ file, catalogue, cells, ...options }: AnswerTask): BriefOutcome {
+export function brief({
+  file,
+  catalogue,
+  cells,
+  ...options
+}: BagTask & { cells?: SharedArrayBuffer }): BriefOutcome {
   const job = new JobCells(cells);
   try {
     const { plan } = answerBag(file, catalogue, {

@@ -40,12 +40,17 @@ export const LOOPBACK_POLICY: readonly LoopbackLine[] = [
   {
     attacker: 'a hostile web page that posts, fetches, embeds or listens',
     met: 'Origin and Sec-Fetch-Site are checked on every request, only JSON is taken, there is no CORS.',
-    proof: { tested: ATTACKS, test: 'a hostile page' },
+    proof: { tested: 'test/faults/hostile-page.test.ts', test: 'learns nothing and does nothing' },
   },
   {
     attacker: 'a page served on another port of this machine, with whom cookies are shared',
     met: 'The same; Sec-Fetch-Site same-site is refused.',
     proof: { tested: ATTACKS, test: 'a page served on another port cannot read the events' },
+  },
+  {
+    attacker: 'another user of this machine who looks for the records',
+    met: 'The data folder is 0700, its files 0600.',
+    proof: { tested: 'test/faults/hostile-page.test.ts', test: 'reads neither the records' },
   },
   {
     attacker: 'a script that steals the session',

@@ -17,6 +17,7 @@ import type { Screen } from './places.ts';
 import { PriceBookState } from './price-book.svelte.ts';
 import { Records } from './records.svelte.ts';
 import { RosterState } from './roster.svelte.ts';
+import { RosterBatch } from './roster-batch.svelte.ts';
 import { Route } from './route.svelte.ts';
 import { SettingsState } from './settings.svelte.ts';
 import { SideState } from './side.svelte.ts';
@@ -35,6 +36,7 @@ export class Program {
   readonly settings: SettingsState;
   readonly assumptions: AssumptionsState;
   readonly roster: RosterState;
+  readonly rosterBatch: RosterBatch;
   readonly bag: BagState;
   readonly answer: AnswerState;
   readonly flights: FlightsState;
@@ -62,6 +64,7 @@ export class Program {
     this.settings = new SettingsState(this.records, settings);
     this.assumptions = new AssumptionsState(this.records, this.drawer);
     this.roster = new RosterState(this.records, this.route, formats);
+    this.rosterBatch = new RosterBatch(this.records);
     this.bag = new BagState(this.records, this.route);
     this.answer = new AnswerState(this.records, this.route, formats);
     this.flights = new FlightsState(this.records, this.route, formats);

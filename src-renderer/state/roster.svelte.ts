@@ -21,6 +21,8 @@ export class RosterState {
   #live: Live<'players.roster'>;
   search = $state('');
   archived = $state(false);
+  /** Only those whose newest plan left findings open. */
+  openOnly = $state(false);
 
   constructor(records: Records, route: Route, formats: () => Formats) {
     this.#records = records;
@@ -40,7 +42,8 @@ export class RosterState {
   }
 
   get found(): RosterLine[] {
-    return searchRoster(this.lines ?? [], this.search);
+    const found = searchRoster(this.lines ?? [], this.search);
+    return this.openOnly ? found.filter(({ openFindings = 0 }) => openFindings > 0) : found;
   }
 
   get error(): CallError | undefined {

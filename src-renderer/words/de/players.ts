@@ -7,6 +7,28 @@ export const players: typeof english = {
     search: 'Nach Namen suchen',
     searchKeys: 'mit / hierher',
     newPlayer: 'Neuer Spieler',
+
+    batch: {
+      plan: (players: number) => `${count(players, 'Spieler', 'Spieler')} neu planen`,
+      openOnly: 'Nur mit offenen Befunden',
+      noneOpen: 'Keiner dieser Spieler hat im neuesten Plan offene Befunde.',
+      showAll: 'Alle zeigen',
+      running: 'Die Bags werden geplant',
+      done: (bags: number) => `Geplant: ${count(bags, 'Bag', 'Bags')}.`,
+      cancelled: (bags: number) =>
+        `Angehalten. Bis dahin geplant und behalten: ${count(bags, 'Bag', 'Bags')}.`,
+      refused: (player: string, message: string) => `${player}: ${message}`,
+      planned: (status: string, day: string) => `${status}, geplant ${day}`,
+      status: {
+        'nothing-needed': 'nichts nötig',
+        ok: 'durch den Plan behoben',
+        partly: 'teils behoben',
+        'over-budget': 'über dem Budget',
+        'ask-first': 'erst messen',
+        'coach-first': 'erst zum Coach',
+        stopped: 'angehalten',
+      },
+    },
     archivedShown: 'Abgelegte Spieler',
     currentShown: 'Aktuelle Spieler',
     shown: 'Welche Spieler',

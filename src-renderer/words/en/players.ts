@@ -6,6 +6,28 @@ export const players = {
     search: 'Search by name',
     searchKeys: 'press / to come here',
     newPlayer: 'New player',
+
+    batch: {
+      plan: (players: number) => `Plan ${count(players, 'player', 'players')} anew`,
+      openOnly: 'Only with open findings',
+      noneOpen: 'None of these players has open findings in the newest plan.',
+      showAll: 'Show them all',
+      running: 'Planning the bags',
+      done: (bags: number) => `Planned: ${count(bags, 'bag', 'bags')}.`,
+      cancelled: (bags: number) => `Stopped. Planned until then, and kept: ${count(bags, 'bag', 'bags')}.`,
+      refused: (player: string, message: string) => `${player}: ${message}`,
+      planned: (status: string, day: string) => `${status}, planned ${day}`,
+      status: {
+        'nothing-needed': 'nothing needed',
+        ok: 'mended by the plan',
+        partly: 'partly mended',
+        'over-budget': 'over budget',
+        'ask-first': 'measure first',
+        'coach-first': 'coach first',
+        stopped: 'stopped',
+      },
+    },
+
     archivedShown: 'Archived players',
     currentShown: 'Players in use',
     shown: 'Which players',

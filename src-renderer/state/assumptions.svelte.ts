@@ -1,4 +1,5 @@
 import type { CallArgs, CallResult } from '../../src-main/contract/calls/index.ts';
+import type { CallError } from '../../src-main/contract/gate.ts';
 import type { Drawer } from './drawer.svelte.ts';
 import type { Saved } from './edits.ts';
 import { Live } from './live.svelte.ts';
@@ -26,6 +27,10 @@ export class AssumptionsState {
 
   get about(): CallResult<'program.about'> | undefined {
     return this.#about.value;
+  }
+
+  get error(): CallError | undefined {
+    return this.#prices.error ?? this.#about.error;
   }
 
   async setPrices(patch: CallArgs<'prices.setAssumptions'>): Saved {

@@ -1,6 +1,6 @@
 import type { BagFile, ClubFile } from '../../src-main/contract/bag-file.ts';
 import type { ClubPatch } from '../../src-main/contract/calls/bags.ts';
-import type { CallArgs, CallName } from '../../src-main/contract/calls/index.ts';
+import type { CallArgs, CallName, CallResult } from '../../src-main/contract/calls/index.ts';
 import type { CallError } from '../../src-main/contract/gate.ts';
 import { newClubId, rowAfter, type ClubKind } from './club-rows.ts';
 import type { Band, Saved } from './edits.ts';
@@ -93,6 +93,15 @@ export class BagState {
 
   setChangePutter(changePutter: boolean): Saved {
     return this.#save('bags.setChoices', { bagId: this.#bagId, changePutter });
+  }
+
+  /** What of the bag is in its currency. @throws CallFailed */
+  amounts(): Promise<CallResult<'bags.amounts'>> {
+    return this.#records.client.call('bags.amounts', { bagId: this.#bagId });
+  }
+
+  setUnits(change: Omit<CallArgs<'bags.setUnits'>, 'bagId'>): Saved {
+    return this.#save('bags.setUnits', { bagId: this.#bagId, ...change });
   }
 
   get #bagId(): number {

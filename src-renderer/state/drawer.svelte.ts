@@ -1,6 +1,7 @@
 /** The Settings drawer: it stands beside the page and holds nothing up. */
 export class Drawer {
   #isOpen = $state(false);
+  #groups = $state<Record<string, boolean>>({ look: true });
 
   get isOpen(): boolean {
     return this.#isOpen;
@@ -12,5 +13,14 @@ export class Drawer {
 
   close(): void {
     this.#isOpen = false;
+  }
+
+  /** Which groups are unfolded; they stay so while the window lives. */
+  shows(group: string): boolean {
+    return this.#groups[group] ?? false;
+  }
+
+  show(group: string, isShown: boolean): void {
+    this.#groups[group] = isShown;
   }
 }

@@ -13,6 +13,7 @@ export function createFormats(locale: string, language: string) {
   const list = new Intl.ListFormat(language, { type: 'conjunction' });
   const share = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
   const moment = new Intl.DateTimeFormat(locale, { dateStyle: 'medium' });
+  const minute = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
   const month = new Intl.DateTimeFormat(locale, { month: 'long', year: 'numeric', timeZone: 'UTC' });
   const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' });
   return {
@@ -38,6 +39,8 @@ export function createFormats(locale: string, language: string) {
       ),
     /** A day stays that day in every time zone; a moment is shown on the reader's own day. */
     day: (iso: string) => (iso.length === 10 ? day : moment).format(new Date(iso)),
+    /** Day and time on the reader's own clock. */
+    minute: (iso: string) => minute.format(new Date(iso)),
     /** "2027-05" → "May 2027". */
     month: (iso: string) => month.format(new Date(`${iso}-01`)),
     list: (items: readonly string[]) => list.format(items),

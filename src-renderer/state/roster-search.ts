@@ -6,7 +6,7 @@ function plain(text: string): string {
 }
 
 /** Players whose name holds every word that was typed. */
-export function searchRoster(roster: readonly RosterLine[], typed: string): RosterLine[] {
+export function searchRoster<T extends Pick<RosterLine, 'name'>>(roster: readonly T[], typed: string): T[] {
   const words = plain(typed).split(/\s+/).filter(Boolean);
   if (words.length === 0) return [...roster];
   return roster.filter(({ name }) => {

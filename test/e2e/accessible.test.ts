@@ -34,7 +34,10 @@ describe('every screen, both themes', () => {
     test(`the settings, ${theme.toLowerCase()}: nothing that axe finds`, async () => {
       await page.getByRole('button', { name: 'Settings' }).click();
       await page.getByRole('radio', { name: theme, exact: true }).check();
-      await page.getByText('Data folder').waitFor();
+      await page.evaluate(() => {
+        for (const folded of document.querySelectorAll('#settings details')) folded.setAttribute('open', '');
+      });
+      await page.getByRole('group', { name: 'Data folder' }).waitFor();
       expect(await violations(page)).toEqual([]);
       expect(await tooSmall(page)).toEqual([]);
       await page.keyboard.press('Escape');

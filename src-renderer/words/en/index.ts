@@ -5,6 +5,8 @@ import { ladder } from './ladder.ts';
 import { players } from './players.ts';
 import { prices } from './prices.ts';
 import { program } from './program.ts';
+import { keeping } from './keeping.ts';
+import { reckoning } from './reckoning.ts';
 import { settings } from './settings.ts';
 import { side } from './side.ts';
 import { spend } from './spend.ts';
@@ -14,6 +16,8 @@ import { steps } from './steps.ts';
 export const en = {
   ...program,
   ...settings,
+  ...reckoning,
+  ...keeping,
   ...players,
   ...bag,
   ...prices,

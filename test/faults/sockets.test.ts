@@ -1,8 +1,9 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { ensureBuilt } from '../../build/ensure-built.mjs';
+import { bagFile } from '../support/bags.ts';
 import { makeTempDir } from '../unit/browser-host/kit.ts';
 
 /**
@@ -65,3 +66,38 @@ it.runIf(hasSpy)('opens no socket but on 127.0.0.1 and in the data folder', asyn
 it.runIf(!hasSpy)('the socket spy was not run: there is no strace here', ({ skip }) => {
   skip('strace is not installed');
 });
+
+const inNamespace = ['-n', 'sh', '-c', 'ip link set lo up && exec "$@"', 'sh'];
+const hasNamespace =
+  process.platform === 'linux' && spawnSync('unshare', [...inNamespace, 'true']).status === 0;
+
+it.runIf(hasNamespace)('opens its window and prints where there is no network but loopback', () => {
+  const alone = (...words: string[]) =>
+    spawnSync('unshare', [...inNamespace, process.execPath, ...words], { encoding: 'utf8', cwd: ROOT });
+  const check = alone(join(ROOT, 'build', 'start.mjs'), '--check', '--data', join(temp.dir, 'alone'));
+  expect(check.stdout, check.stderr).toContain('"host":"browser"');
+  const bag = join(temp.dir, 'bag.json');
+  writeFileSync(bag, JSON.stringify(bagFile({ budget: { amount: 100 } })));
+  const out = join(temp.dir, 'plan.pdf');
+  const words = [
+    'handover',
+    '--bag',
+    bag,
+    '--format',
+    'pdf',
+    '--out',
+    out,
+    '--data',
+    join(temp.dir, 'alone'),
+  ];
+  const print = alone(join(ROOT, 'src-main', 'cli', 'main.ts'), ...words);
+  expect(print.status, print.stderr).toBe(0);
+  expect(readFileSync(out).subarray(0, 5).toString()).toBe('%PDF-');
+});
+
+it.runIf(!hasNamespace)(
+  'the run without a network was not made: no network namespace can be had here',
+  ({ skip }) => {
+    skip('unshare -n takes root and ip');
+  },
+);

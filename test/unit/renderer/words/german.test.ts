@@ -137,6 +137,7 @@ const SAME = new Set([
   'units.mph',
   'units.km/h',
   'units.m/s',
+  'players.batch.refused',
   'prices.cell',
   'screens.bag',
   'ladder.axis',

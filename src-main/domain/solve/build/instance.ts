@@ -53,12 +53,14 @@ export function buildInstance(input: BuildInput): Built {
   const bought = boughtItems(input);
   const putters = bag.clubs.filter((club) => club.kind === 'putter').length;
   const unplaced = bag.clubs.length - putters - ladder.length;
+  const kept = owned.items.filter((item) => item.locked).length;
   const driverYd = driverCarryYd(ladder, model);
   const allBands = bands(input, driverYd);
   // Else dropping an end club would count as a mend.
   const heaviest = Math.max(input.weights.wide, ...allBands.map((band) => band.wideWeight));
   const instance: Instance = {
-    limit: Math.max(0, MOST_CLUBS - unplaced - (putters === 0 ? 1 : 0)),
+    // What is kept stays whatever else is in the bag.
+    limit: Math.max(kept, MOST_CLUBS - unplaced - (putters === 0 ? 1 : 0)),
     items: [...owned.items, ...bought.items],
     lots: [...owned.lots, ...bought.lots],
     bands: allBands,

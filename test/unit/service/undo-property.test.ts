@@ -115,6 +115,23 @@ function edits(random: () => number) {
       bagId: bagId(),
       costs: pick([{}, { delivery: 8, sellFeePercent: 10 }, { regrip: 5 }]),
     }),
+    'limits.set': () => ({
+      longShare: 0.5 + whole(40) / 100,
+      ...(random() < 0.5 ? { weights: { wide: whole(20), crowd: whole(20), tier: whole(400) } } : {}),
+    }),
+    'limits.reset': () => ({}),
+    'air.set': () => ({
+      playerId: pick([null, playerId()]),
+      air: pick([null, { temperatureC: whole(40), altitudeM: whole(2000) }]),
+    }),
+    'courses.save': () => ({
+      bagId: bagId(),
+      ...(random() < 0.5 ? { id: 1 + whole(3) } : {}),
+      name: pick(['Links', 'Épsom', 'x']),
+      holes: Array.from({ length: pick([9, 18]) }, () => ({ par: 3 + whole(3), length: 120 + whole(400) })),
+    }),
+    'courses.remove': () => ({ id: 1 + whole(3) }),
+    'courses.pick': () => ({ bagId: bagId(), id: pick([null, 1 + whole(3)]) }),
     'bags.setChoices': () => ({ bagId: bagId(), changePutter: random() < 0.5 }),
     'bags.setUnits': () => ({
       bagId: bagId(),

@@ -139,7 +139,13 @@ describe('settings', () => {
   test('show where everything is kept, and how prices are reckoned; that can be changed and taken back', async () => {
     await page.getByRole('button', { name: 'Settings' }).click();
     const drawer = page.getByRole('complementary', { name: 'Settings' });
-    await drawer.getByText(/loftledger-e2e-/).waitFor();
+    const unfold = (group: string) => drawer.locator(`[data-group=${group}] summary`).click();
+    await unfold('records');
+    await drawer
+      .getByText(/loftledger-e2e-/)
+      .first()
+      .waitFor();
+    await unfold('prices');
     const days = drawer.getByRole('textbox', { name: 'A price is stale after, days' });
     await days.fill('5');
     await days.press('Enter');

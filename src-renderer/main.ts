@@ -4,6 +4,7 @@ import './styles/base.css';
 import './styles/ledger.css';
 import './styles/menu.css';
 import './styles/charts.css';
+import './styles/print.css';
 import { mount } from 'svelte';
 import App from './app.svelte';
 import { pickClient, tellPainted } from './state/client.ts';

@@ -4,8 +4,9 @@ import type { HostWords } from './words.ts';
 type Modifier = 'meta' | 'control' | 'shift';
 
 /**
- * The menu as data. Undo and redo are the program's own (they reach across screens and restarts): their items press
- * the keys that the window handles, and the keys themselves are left to it, or a text field would lose its own undo.
+ * The menu as data. Undo, redo and print are the program's own (undo reaches across screens and restarts, print knows
+ * what to print): their items press the keys that the window handles, and the keys themselves are left to it, or a text
+ * field would lose its own undo.
  */
 export function menuTemplate(parts: {
   isMac: boolean;
@@ -14,20 +15,28 @@ export function menuTemplate(parts: {
 }): MenuItemConstructorOptions[] {
   const { isMac, words, press } = parts;
   const main: Modifier = isMac ? 'meta' : 'control';
-  const own = (label: string, accelerator: string, modifiers: Modifier[]): MenuItemConstructorOptions => ({
+  const own = (label: string, letter: string, modifiers: Modifier[]): MenuItemConstructorOptions => ({
     label,
-    accelerator,
+    accelerator: `CmdOrCtrl+${modifiers.includes('shift') ? 'Shift+' : ''}${letter}`,
     registerAccelerator: false,
-    click: () => press('Z', modifiers),
+    click: () => press(letter, modifiers),
   });
   return [
     ...(isMac ? [{ role: 'appMenu' as const }] : []),
-    { label: words.file, submenu: isMac ? [recent(words), { role: 'close' }] : [{ role: 'quit' }] },
+    {
+      label: words.file,
+      submenu: [
+        ...(isMac ? [recent(words)] : []),
+        own(words.print, 'P', [main]),
+        { type: 'separator' },
+        isMac ? { role: 'close' } : { role: 'quit' },
+      ],
+    },
     {
       label: words.edit,
       submenu: [
-        own(words.undo, 'CmdOrCtrl+Z', [main]),
-        own(words.redo, 'CmdOrCtrl+Shift+Z', [main, 'shift']),
+        own(words.undo, 'Z', [main]),
+        own(words.redo, 'Z', [main, 'shift']),
         { type: 'separator' },
         { role: 'cut' },
         { role: 'copy' },

@@ -6,6 +6,7 @@ export type HostWords = {
   recent: string;
   undo: string;
   redo: string;
+  print: string;
   unresponsive: string;
   unresponsiveDetail: string;
   wait: string;
@@ -20,6 +21,7 @@ const ENGLISH: HostWords = {
   recent: 'Opened lately',
   undo: 'Undo',
   redo: 'Redo',
+  print: 'Print …',
   unresponsive: 'The window does not answer.',
   unresponsiveDetail:
     'It may be busy with a long answer. Everything you entered is kept; loading the window anew loses nothing.',
@@ -36,6 +38,7 @@ const GERMAN: HostWords = {
   recent: 'Zuletzt geöffnet',
   undo: 'Rückgängig',
   redo: 'Wiederholen',
+  print: 'Drucken …',
   unresponsive: 'Das Fenster antwortet nicht.',
   unresponsiveDetail:
     'Vielleicht rechnet es noch. Alles Eingegebene ist gespeichert; beim Neuladen des Fensters geht nichts verloren.',

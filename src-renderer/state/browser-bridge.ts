@@ -12,6 +12,11 @@ async function call(request: CallRequest): Promise<CallAnswer> {
     headers: { 'Content-Type': 'application/json' },
     body: JSON.stringify(request),
   });
+  return answerOf(response);
+}
+
+/** What a host answered, or that it cannot be read. */
+export async function answerOf(response: Response): Promise<CallAnswer> {
   try {
     return (await response.json()) as CallAnswer;
   } catch {

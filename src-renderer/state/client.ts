@@ -1,7 +1,8 @@
 import type { CallArgs, CallName, CallResult } from '../../src-main/contract/calls/index.ts';
-import type { Bridge, CallError, HostEvent } from '../../src-main/contract/gate.ts';
+import type { Incoming } from '../../src-main/contract/calls/incoming.ts';
+import type { Bridge, CallAnswer, CallError, HostEvent } from '../../src-main/contract/gate.ts';
 import { words } from '../words/index.ts';
-import { browserBridge } from './browser-bridge.ts';
+import { answerOf, browserBridge } from './browser-bridge.ts';
 import { sharedEvents } from './shared-events.ts';
 
 declare global {
@@ -29,6 +30,8 @@ export class CallFailed extends Error {
 export type Client = {
   /** @throws CallFailed */
   call<K extends CallName>(name: K, args: CallArgs<K>): Promise<CallResult<K>>;
+  /** Sends a file for its preview; nothing comes in by it. @throws CallFailed */
+  upload(file: Blob, name: string): Promise<Incoming>;
   onEvent(listener: (event: HostEvent) => void): () => void;
   /** After each call: whether the service was reached. */
   onReach(listener: (isReached: boolean) => void): () => void;
@@ -41,17 +44,21 @@ export function pickClient(): Client {
   const tell = (isReached: boolean) => {
     for (const listener of listeners) listener(isReached);
   };
+  const reached = async (asked: Promise<CallAnswer>): Promise<unknown> => {
+    const answer = await asked.catch(() => {
+      tell(false);
+      throw new CallFailed({ kind: 'bug', message: words.errors.unreachable }, true);
+    });
+    tell(true);
+    if (!answer.ok) throw new CallFailed(answer.error);
+    return answer.value;
+  };
   return {
     async call<K extends CallName>(name: K, args: CallArgs<K>): Promise<CallResult<K>> {
-      const answer = await bridge.call({ call: name, args }).catch(() => {
-        tell(false);
-        throw new CallFailed({ kind: 'bug', message: words.errors.unreachable }, true);
-      });
-      tell(true);
-      if (!answer.ok) throw new CallFailed(answer.error);
       // The service answers in the contract's shape; its own tests hold it to that.
-      return answer.value as CallResult<K>;
+      return (await reached(bridge.call({ call: name, args }))) as CallResult<K>;
     },
+    upload: async (file, name) => (await reached(sendFile(file, name))) as Incoming,
     onEvent: sharedEvents(bridge.onEvent),
     onReach(listener) {
       listeners.add(listener);
@@ -63,4 +70,14 @@ export function pickClient(): Client {
 /** Tells the host that the window stands. Nobody waits for it, so a failure changes nothing. */
 export function tellPainted(): void {
   void fetch('/painted', { method: 'POST' }).catch(() => undefined);
+}
+
+/** The same on both hosts. As bytes: not one of the types that a foreign page may send. */
+async function sendFile(file: Blob, name: string): Promise<CallAnswer> {
+  const response = await fetch(`/upload?name=${encodeURIComponent(name)}`, {
+    method: 'POST',
+    headers: { 'Content-Type': 'application/octet-stream' },
+    body: file,
+  });
+  return answerOf(response);
 }

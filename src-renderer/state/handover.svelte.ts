@@ -6,7 +6,7 @@ import type { CallError } from '../../src-main/contract/gate.ts';
 import { CallFailed } from './client.ts';
 import type { Saved } from './edits.ts';
 import type { Formats } from './formats.ts';
-import { saveFile, saveFrom } from './imports.svelte.ts';
+import { saveFile, saveFrom } from './save-file.ts';
 import { Live, type Progress } from './live.svelte.ts';
 import type { Records } from './records.svelte.ts';
 import { fieldMessage } from './refusals.ts';

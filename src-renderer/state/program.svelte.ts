@@ -11,9 +11,9 @@ import { createFormats, type Formats } from './formats.ts';
 import { BatchState } from './batch.svelte.ts';
 import { HandoverState } from './handover.svelte.ts';
 import { History } from './history.svelte.ts';
-import { Imports } from './imports.svelte.ts';
+import { Intake } from './files/intake.svelte.ts';
 import { localeFor } from './language.ts';
-import type { Screen } from './places.ts';
+import type { Page } from './places.ts';
 import { PriceBookState } from './price-book.svelte.ts';
 import { Records } from './records.svelte.ts';
 import { RosterState } from './roster.svelte.ts';
@@ -46,7 +46,7 @@ export class Program {
   readonly catalogue: CatalogueState;
   readonly priceBook: PriceBookState;
   readonly watch: WatchState;
-  readonly imports: Imports;
+  readonly intake: Intake;
   readonly isMac = /^Mac/.test(navigator.platform);
 
   #formats = $derived.by(() => {
@@ -73,7 +73,7 @@ export class Program {
     this.batch = new BatchState(this.records, this.route, formats);
     this.priceBook = new PriceBookState(this.records, this.route, formats);
     this.watch = new WatchState(this.records, this.route, formats);
-    this.imports = new Imports(this.roster);
+    this.intake = new Intake(this.records, this.route);
   }
 
   /** Of the language that is set now. */
@@ -82,16 +82,14 @@ export class Program {
   }
 
   /** Turns to a player's page and notes that it was looked at. */
-  open({ playerId, bagId }: { playerId: number; bagId: number }, screen: Screen): void {
+  open({ playerId, bagId }: { playerId: number; bagId: number }, screen: Page): void {
     this.route.go(screen, bagId);
     void this.roster.look({ playerId });
   }
 
-  async importFiles(files: Iterable<File>): Promise<void> {
-    const taken = await this.imports.take(files);
-    const [first] = taken;
-    if (taken.length === 1 && first && this.imports.refused.length === 0) this.open(first, 'ladder');
-    else if (taken.length > 0) this.route.go('players');
+  /** Prints the page that is open, or the document on it where it has one. */
+  print(): void {
+    if (!this.handover.print()) window.print();
   }
 
   async openDemo(demo: 'invented-bag' | 'range-bag'): Promise<void> {

@@ -70,10 +70,6 @@ export class RosterState {
     return this.#records.edit('players.openDemo', { demo });
   }
 
-  importBag(text: string): Promise<Edited<'players.importBag'>> {
-    return this.#records.edit('players.importBag', { text });
-  }
-
   async look({ playerId }: Pick<Opened, 'playerId'>): Promise<void> {
     // Only the roster shows it, and that is read when it is turned to.
     await this.#records.edit('players.look', { playerId }, true);

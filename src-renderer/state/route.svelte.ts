@@ -1,4 +1,4 @@
-import { hashOf, placeOf, type Place, type Screen } from './places.ts';
+import { hashOf, placeOf, type Page, type Place } from './places.ts';
 
 export class Route {
   #place = $state.raw<Place>(placeOf(location.hash));
@@ -14,7 +14,7 @@ export class Route {
     });
   }
 
-  get screen(): Screen {
+  get screen(): Page {
     return this.#place.screen;
   }
 
@@ -24,7 +24,7 @@ export class Route {
   }
 
   /** @param bagId left out: the bag that is open stays open. */
-  go(screen: Screen, bagId: number | null = this.bagId): void {
+  go(screen: Page, bagId: number | null = this.bagId): void {
     this.#place = { screen, bagId };
     const hash = hashOf(this.#place);
     if (location.hash !== hash) location.hash = hash;

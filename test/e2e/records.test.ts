@@ -39,16 +39,18 @@ describe('bag files', () => {
     await alert.getByText('wrong.json was not taken in. Nothing was changed.').waitFor();
     expect(await alert.innerText()).toMatch(/Must be at most 54\.[\s\S]*\$\.player\.handicap = 99/);
     expect(await alert.innerText()).toContain('$.clubs[0].kind = "cleek"');
-    // Still the empty state: nobody was added.
-    expect(await page.getByRole('heading', { name: /Which gaps in the bag matter/ }).count()).toBe(1);
-
-    await page.getByRole('button', { name: 'Put this away' }).click();
+    await page.getByRole('button', { name: 'Leave it out' }).click();
     expect(await alert.count()).toBe(0);
+    // Still the empty state: nobody was added.
+    await page.getByRole('link', { name: 'Players' }).click();
+    await page.getByRole('heading', { name: /Which gaps in the bag matter/ }).waitFor();
     expect(complaints).toEqual([]);
   });
 
-  test('a good one opens on its ladder', async () => {
+  test('a good one is shown, and opens on its ladder once it is taken in', async () => {
     await chooseFile(bagFile('rowan.json', demo));
+    await page.getByRole('rowheader', { name: 'Invented player: Rowan Ashdown' }).waitFor();
+    await page.getByRole('button', { name: 'Take the player in' }).click();
     await page.getByRole('heading', { level: 1, name: /Ladder.*Rowan Ashdown/ }).waitFor();
     await page.getByRole('img', { name: /^Ladder of 10 clubs/ }).waitFor();
   });
@@ -61,10 +63,11 @@ describe('bag files', () => {
       return transfer;
     }, file);
     await page.dispatchEvent('body', 'dragenter', { dataTransfer: data });
-    await page.getByText('Let go to take the bag file in').waitFor();
+    await page.getByText('Let go to see what it would bring').waitFor();
     await page.dispatchEvent('body', 'drop', { dataTransfer: data });
+    await page.getByRole('button', { name: 'Take the player in' }).click();
     await page.getByRole('heading', { level: 1, name: /Robin Dropped/ }).waitFor();
-    expect(await page.getByText('Let go to take the bag file in').count()).toBe(0);
+    expect(await page.getByText('Let go to see what it would bring').count()).toBe(0);
   });
 
   test('what is exported is a bag file again', async () => {

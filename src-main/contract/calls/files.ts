@@ -11,9 +11,11 @@ const previewFields = {
   bad: z.array(badRowSchema),
   badRows: z.int(),
   unknownColumns: z.array(z.string()),
+  /** As it was read. */
+  decimal: z.enum(['.', ',']),
 };
 
-/** How the file writes decimals; a point when left out. */
+/** How the file writes decimals. Left out: a preview goes by what the figures show, an import reads a point. */
 const decimal = z.enum(['.', ',']).optional();
 const priceOptions = { source: fileSourceSchema, decimal, currency: currencySchema.optional() };
 const rosterOptions = { source: fileSourceSchema, decimal, units: unitsSchema };
@@ -79,7 +81,7 @@ export const fileCalls = {
   /** Whether an uploaded `.loftledger` file can be taken in, what it holds, and what it would take the place of. */
   'files.checkDatabase': read(
     z.strictObject({ upload: z.uuid() }),
-    databaseReport.extend({ here: z.record(z.string(), z.int()) }),
+    databaseReport.extend({ here: z.record(z.string(), z.int()), isOlder: z.boolean() }),
   ),
   /** Replaces all records by those of the file, after a backup. The window must read everything anew. */
   'files.importDatabase': write(

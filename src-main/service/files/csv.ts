@@ -184,6 +184,12 @@ export function cellNumber(cell: string, decimal: '.' | ','): number | null {
   return Number(plain);
 }
 
+/** The decimal mark that cells show; a point where they show none, or both. Three digits after a comma are a thousand. */
+export function decimalIn(cells: readonly string[]): '.' | ',' {
+  const has = (pattern: RegExp) => cells.some((cell) => pattern.test(cell.trim()));
+  return has(/^-?\d+,(?:\d{1,2}|\d{4,})$/) && !has(/^-?\d+\.\d+$/) ? ',' : '.';
+}
+
 /** RFC 4180: comma, CRLF, quotes doubled, a byte order mark; what a spreadsheet might run gets an apostrophe. */
 export function writeCsv(header: readonly string[], rows: readonly (readonly (string | number)[])[]): string {
   return `\uFEFF${[header, ...rows].map((row) => `${row.map(cellOf).join(',')}\r\n`).join('')}`;

@@ -4,10 +4,21 @@ import { addPriceNote, hasNote, sharedNotes, type PriceNote } from '../../../db/
 import type { Db } from '../../../db/sqlite.ts';
 import { fromBand } from '../bag-rows.ts';
 import { moneyRefusals, noteFields } from '../note-rows.ts';
-import { badRows, cellNumber, cellText, readCsv, writeCsv, type BadRow, type CsvSpec } from './csv.ts';
+import {
+  badRows,
+  cellNumber,
+  cellText,
+  decimalIn,
+  readCsv,
+  writeCsv,
+  type BadRow,
+  type CsvSpec,
+} from './csv.ts';
 
 type Column =
   'archetype' | 'low' | 'likely' | 'high' | 'currency' | 'seen' | 'condition' | 'place' | 'remark';
+
+const FIGURES = ['low', 'likely', 'high'] as const;
 
 export const PRICES_SPEC: CsvSpec<Column> = {
   what: 'price list',
@@ -24,6 +35,12 @@ export const PRICES_SPEC: CsvSpec<Column> = {
   },
   needed: ['archetype', 'likely'],
 };
+
+/** The decimal mark that the file's figures show. @throws RefusedInput as readCsv */
+export function priceDecimal(text: string): '.' | ',' {
+  const { rows } = readCsv(text, PRICES_SPEC);
+  return decimalIn(rows.flatMap(({ cells }) => FIGURES.map((column) => cells[column] ?? '')));
+}
 
 export type PriceOptions = {
   /** How the file writes decimals. */

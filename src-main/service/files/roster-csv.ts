@@ -9,7 +9,16 @@ import { listPlayers, readPlayer, roster } from '../../../db/repositories/player
 import type { Db } from '../../../db/sqlite.ts';
 import { addPlayer } from '../add-player.ts';
 import { usualBag } from '../usual-bag.ts';
-import { badRows, cellNumber, cellText, readCsv, writeCsv, type BadRow, type CsvSpec } from './csv.ts';
+import {
+  badRows,
+  cellNumber,
+  cellText,
+  decimalIn,
+  readCsv,
+  writeCsv,
+  type BadRow,
+  type CsvSpec,
+} from './csv.ts';
 
 type Column =
   | 'name'
@@ -24,6 +33,8 @@ type Column =
   | 'currency'
   | 'clubs'
   | 'looked';
+
+const FIGURES = ['handicap', 'target', 'driverSpeed', 'budget'] as const;
 
 export const ROSTER_SPEC: CsvSpec<Column> = {
   what: 'roster',
@@ -45,6 +56,12 @@ export const ROSTER_SPEC: CsvSpec<Column> = {
   needed: ['name', 'handicap'],
   mostRows: 10_000,
 };
+
+/** The decimal mark that the file's figures show. @throws RefusedInput as readCsv */
+export function rosterDecimal(text: string): '.' | ',' {
+  const { rows } = readCsv(text, ROSTER_SPEC);
+  return decimalIn(rows.flatMap(({ cells }) => FIGURES.map((column) => cells[column] ?? '')));
+}
 
 export type RosterOptions = { decimal: '.' | ','; /** For rows that name none. */ units: Units };
 

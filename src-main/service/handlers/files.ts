@@ -6,13 +6,20 @@ import { RefusedInput } from '../../contract/refusal.ts';
 import { exportDatabase, exportFolderOf, removeBackup } from '../../../db/backup.ts';
 import { makePrivateFolder, stampOf } from '../../../db/files.ts';
 import { checkImport, countRows, importDatabase } from '../../../db/import.ts';
+import { loadMigrations } from '../../../db/migration-files.ts';
 import { listPlayers } from '../../../db/repositories/players.ts';
 import { refuseUnknownArchetypes } from '../../worker/answer.ts';
 import { addPlayer } from '../add-player.ts';
 import { backupLine, backupOf, backupsOf, backUp, restore } from '../backups.ts';
 import type { BadRow } from '../files/csv.ts';
-import { exportPriceList, importPriceList, newNotes, readPriceList } from '../files/prices-csv.ts';
-import { exportRoster, importRoster, knownPlayers, readRoster } from '../files/roster-csv.ts';
+import {
+  exportPriceList,
+  importPriceList,
+  newNotes,
+  priceDecimal,
+  readPriceList,
+} from '../files/prices-csv.ts';
+import { exportRoster, importRoster, knownPlayers, readRoster, rosterDecimal } from '../files/roster-csv.ts';
 import { bytesOf, tableTextOf } from '../files/source.ts';
 import type { Context, Handlers, Subject } from '../handler.ts';
 import { fileOf } from '../records.ts';
@@ -42,11 +49,14 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
     }),
   },
   'files.previewPrices': (context, args) => {
-    const list = pricesOf(context, args);
+    const text = tableTextOf(context.uploads, args.source, 'price list');
+    const decimal = args.decimal ?? priceDecimal(text);
+    const list = pricesOf(context, { ...args, source: { text }, decimal });
     const fresh = newNotes(context.db, list);
     const notes = list.notes.map(({ note }) => note);
     return {
       ...preview(list.bad, list.unknown),
+      decimal,
       ready: fresh.length,
       same: list.notes.length - fresh.length,
       archetypes: new Set(notes.map(({ archetype }) => archetype)).size,
@@ -64,10 +74,13 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
     text: exportPriceList(db),
   }),
   'files.previewRoster': (context, args) => {
-    const list = rosterOf(context, args);
+    const text = tableTextOf(context.uploads, args.source, 'roster');
+    const decimal = args.decimal ?? rosterDecimal(text);
+    const list = rosterOf(context, { ...args, source: { text }, decimal });
     const known = knownPlayers(context.db, list);
     return {
       ...preview(list.bad, list.unknown),
+      decimal,
       ready: list.players.length,
       known: known.size,
       sample: list.players.slice(0, SAMPLE).map(({ rowNumber, file }) => ({
@@ -91,7 +104,9 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
   'files.checkDatabase': ({ db, uploads }, { upload }) => {
     const { file } = uploads.find(upload);
     // Looked at beside the upload: in the private folder that a start empties.
-    return { ...checkImport(file, undefined, `${file}-`), here: countRows(db) };
+    const migrations = loadMigrations();
+    const report = checkImport(file, migrations, `${file}-`);
+    return { ...report, here: countRows(db), isOlder: report.version < migrations.length };
   },
   'files.importDatabase': ({ records, uploads, now }, { upload }) => {
     const { file: source } = uploads.find(upload);

@@ -1,6 +1,7 @@
 import type { CallResult } from '../../contract/calls/index.ts';
 import type { ClubFile } from '../../contract/bag-file.ts';
 import { clubShortName } from '../../domain/player/typical-loft.ts';
+import { decimalIn } from '../files/csv.ts';
 import { knownShortName } from '../search/club-names.ts';
 import { plain } from '../search/words.ts';
 
@@ -41,7 +42,7 @@ export function proposedMapping(header: readonly string[], sample: readonly (rea
   const [distances, speed] = [headingOf('carry') || headingOf('total'), headingOf('ballSpeed')];
   return {
     columns,
-    decimal: decimalOf(sample.flatMap((row) => HEADINGS.map(([column]) => row[columns[column] ?? -1] ?? ''))),
+    decimal: decimalIn(sample.flatMap((row) => HEADINGS.map(([column]) => row[columns[column] ?? -1] ?? ''))),
     distance: UNITS.distance.find(([, pattern]) => pattern.test(distances))?.[0] ?? null,
     speed: UNITS.speed.find(([, pattern]) => pattern.test(speed))?.[0] ?? null,
   };
@@ -53,11 +54,6 @@ function withoutUnit(heading: string): string {
   return plain(bare)
     .replace(/\b(?:yd|yds|yards?|m|met(?:er|re)s?|mph|km h|kph|kmh|m s|mps|deg|degrees?|rpm)$/, '')
     .trim();
-}
-
-function decimalOf(cells: readonly string[]): '.' | ',' {
-  const has = (pattern: RegExp) => cells.some((cell) => pattern.test(cell.trim()));
-  return has(/^-?\d+,\d+$/) && !has(/^-?\d+\.\d+$/) ? ',' : '.';
 }
 
 /** The one club of the bag that a word of the file means; null for none, or when two would do. */

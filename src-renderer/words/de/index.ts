@@ -1,6 +1,7 @@
 import type { Words } from '../en/index.ts';
 import { bag } from './bag.ts';
 import { charts } from './charts.ts';
+import { files } from './files.ts';
 import { handover } from './handover.ts';
 import { ladder } from './ladder.ts';
 import { players } from './players.ts';
@@ -24,6 +25,7 @@ export const de: Words = {
   ...keeping,
   ...players,
   ...bag,
+  ...files,
   ...prices,
   ...ladder,
   ...spend,

@@ -8,6 +8,7 @@ const SCREENS: (typeof english)['screens'] = {
   spend: 'Ausgaben',
   side: 'Nebeneinander',
   handover: 'Übergabe',
+  files: 'Dateien',
 };
 
 export const program: typeof english = {
@@ -67,16 +68,10 @@ export const program: typeof english = {
     toBag: 'Zum Bag',
   },
 
-  imports: {
-    button: 'Bag-Datei einlesen …',
-    drop: 'Loslassen, um die Bag-Datei einzulesen',
-    tooLarge:
-      'Eine Bag-Datei hat wenige Kilobyte; diese hat über 500 kB. Bitte prüfen, ob es die richtige Datei ist.',
-    refused: (file) => `${file} wurde nicht eingelesen. Nichts hat sich geändert.`,
-    place: 'Stelle',
-    value: 'Was dort steht',
-    reason: 'Was nicht stimmt, und was zu tun ist',
-    dismiss: 'Weglegen',
+  print: {
+    page: 'Diese Seite drucken',
+    /** At the head of a printed page. */
+    head: (day) => `Loftledger · ${day}`,
   },
 
   keys: {
@@ -84,7 +79,7 @@ export const program: typeof english = {
     pages: 'Eine Seite aufschlagen',
     undo: 'Rückgängig, wiederholen',
     search: 'Suchen, bei Spielern und Preisen',
-    print: 'Das Dokument drucken, bei der Übergabe',
+    print: 'Die Seite drucken, bei „Übergabe“ das Dokument',
     down: 'Im Bag eine Spalte hinab oder hinauf',
     downKeys: 'Eingabe, Umschalt+Eingabe',
     back: 'Eine Eingabe verwerfen',

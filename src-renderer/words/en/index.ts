@@ -1,5 +1,6 @@
 import { bag } from './bag.ts';
 import { charts } from './charts.ts';
+import { files } from './files.ts';
 import { handover } from './handover.ts';
 import { ladder } from './ladder.ts';
 import { players } from './players.ts';
@@ -20,6 +21,7 @@ export const en = {
   ...keeping,
   ...players,
   ...bag,
+  ...files,
   ...prices,
   ...ladder,
   ...spend,

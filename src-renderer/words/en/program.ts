@@ -1,7 +1,7 @@
 import type { Settings } from '../../../src-main/contract/calls/program.ts';
-import type { Screen } from '../../state/places.ts';
+import type { Page } from '../../state/places.ts';
 
-const SCREENS: Record<Screen, string> = {
+const SCREENS: Record<Page, string> = {
   players: 'Players',
   bag: 'Bag',
   ladder: 'Ladder',
@@ -9,6 +9,7 @@ const SCREENS: Record<Screen, string> = {
   spend: 'Spend',
   side: 'Side by side',
   handover: 'Hand-over',
+  files: 'Files',
 };
 
 /** The frame of the window: what stands on every page, and what is said of the program itself. */
@@ -70,15 +71,10 @@ export const program = {
     toBag: 'To the bag',
   },
 
-  imports: {
-    button: 'Import a bag file …',
-    drop: 'Let go to take the bag file in',
-    tooLarge: 'A bag file is a few kilobytes; this one is over 500 kB. Check that it is the right file.',
-    refused: (file: string) => `${file} was not taken in. Nothing was changed.`,
-    place: 'Place',
-    value: 'What stands there',
-    reason: 'What is wrong, and what to do',
-    dismiss: 'Put this away',
+  print: {
+    page: 'Print this page',
+    /** At the head of a printed page. */
+    head: (day: string) => `Loftledger · ${day}`,
   },
 
   keys: {
@@ -86,7 +82,7 @@ export const program = {
     pages: 'Turn to a page',
     undo: 'Undo, redo',
     search: 'Search, on Players and Prices',
-    print: 'Print the document, on Hand-over',
+    print: 'Print the page, or the document on Hand-over',
     down: 'Down or up a column of the bag',
     downKeys: 'Enter, Shift+Enter',
     back: 'Give up an edit',

@@ -13,6 +13,8 @@ import { findChromium } from '../../../build/find-chromium.mjs';
 
 const ROOT = resolve(import.meta.dirname, '..', '..', '..');
 
+const START = join(ROOT, 'build', 'start.mjs');
+
 type Cookies = Awaited<ReturnType<BrowserContext['storageState']>>;
 
 /** The real host on its own data folder, and a real Chromium to look at it with. */
@@ -21,6 +23,10 @@ export type Program = {
   openWindow(options?: BrowserContextOptions): Promise<Window>;
   /** Ends the host and starts it again on the same records. */
   restart(): Promise<void>;
+  /** A second start of the program, with these files: the running host shows them. */
+  startAgain(...files: string[]): Promise<{ code: number | null; said: string }>;
+  /** Where its records are. */
+  folder: string;
   /** Ends the host under the open windows. */
   endHost(): Promise<void>;
   close(): Promise<void>;
@@ -32,10 +38,11 @@ export type Window = {
   complaints: string[];
 };
 
-export async function startProgram(): Promise<Program> {
+/** @param files that the program is started with. */
+export async function startProgram(...files: string[]): Promise<Program> {
   const folder = mkdtempSync(join(tmpdir(), 'loftledger-e2e-'));
   const browser = await launchChromium();
-  const first = await startHost(folder).catch(async (error: unknown) => {
+  const first = await startHost(folder, files).catch(async (error: unknown) => {
     await browser.close();
     throw error;
   });
@@ -58,6 +65,8 @@ export async function startProgram(): Promise<Program> {
       cookies = null;
       host = await startHost(folder);
     },
+    startAgain: (...more) => startAgain(folder, more),
+    folder,
     endHost: () => endHost(host.process),
     async close() {
       await browser.close();
@@ -83,10 +92,12 @@ export function launchChromium(): Promise<Browser> {
   });
 }
 
-async function startHost(folder: string): Promise<{ process: ChildProcess; url: string }> {
-  const child = spawn(process.execPath, [join(ROOT, 'build', 'start.mjs'), '--no-window', '--data', folder], {
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
+async function startHost(
+  folder: string,
+  files: readonly string[] = [],
+): Promise<{ process: ChildProcess; url: string }> {
+  const words = [START, '--no-window', '--data', folder, ...files];
+  const child = spawn(process.execPath, words, { stdio: ['ignore', 'pipe', 'pipe'] });
   let said = '';
   child.stderr.on('data', (chunk: Buffer) => (said += chunk.toString()));
   const url = await new Promise<string>((done, failed) => {
@@ -98,6 +109,17 @@ async function startHost(folder: string): Promise<{ process: ChildProcess; url: 
     child.once('exit', (code) => failed(new Error(`the host ended (${String(code)}):\n${said}`)));
   });
   return { process: child, url };
+}
+
+function startAgain(folder: string, files: readonly string[]) {
+  const child = spawn(process.execPath, [START, '--data', folder, ...files], {
+    stdio: ['ignore', 'ignore', 'pipe'],
+  });
+  let said = '';
+  child.stderr.on('data', (chunk: Buffer) => (said += chunk.toString()));
+  return new Promise<{ code: number | null; said: string }>((done) => {
+    child.once('close', (code) => done({ code, said }));
+  });
 }
 
 function endHost(child: ChildProcess): Promise<void> {

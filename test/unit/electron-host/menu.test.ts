@@ -11,10 +11,10 @@ function items(isMac: boolean, press: (...args: unknown[]) => void = () => undef
 }
 
 describe('the menu', () => {
-  it('presses the keys of undo and redo, and leaves the keys themselves to the window', () => {
+  it('presses the keys of undo, redo and print, and leaves the keys themselves to the window', () => {
     const pressed: unknown[] = [];
     for (const isMac of [false, true]) {
-      for (const label of ['Undo', 'Redo']) {
+      for (const label of ['Undo', 'Redo', 'Print …']) {
         const item = items(isMac, (...args) => void pressed.push(args)).find(
           (entry) => entry.label === label,
         );
@@ -25,8 +25,10 @@ describe('the menu', () => {
     expect(pressed).toEqual([
       ['Z', ['control']],
       ['Z', ['control', 'shift']],
+      ['P', ['control']],
       ['Z', ['meta']],
       ['Z', ['meta', 'shift']],
+      ['P', ['meta']],
     ]);
   });
 

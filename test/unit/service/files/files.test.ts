@@ -188,6 +188,31 @@ describe('a bag file', () => {
   });
 });
 
+describe('the decimal mark of a preview', () => {
+  const prices = (...cells: string[]) =>
+    `archetype;price\n${cells.map((cell) => `hybrid-22-t3;${cell}\n`).join('')}`;
+  it.each([
+    [prices('45,5', '30'), ',', 2],
+    [prices('45.5', '30'), '.', 2],
+    [prices('45', '30'), '.', 2],
+    // Both marks: a point, and the others are listed.
+    [prices('45,5', '30.5'), '.', 1],
+    // A thousand is no decimal.
+    [prices('1,234'), '.', 0],
+  ])('of %j is %s', async (list, decimal, ready) => {
+    const found = await call('files.previewPrices', { ...text(list), currency: 'GBP' });
+    expect([found.decimal, found.ready]).toEqual([decimal, ready]);
+    // What is chosen counts.
+    const chosen = await call('files.previewPrices', { ...text(list), currency: 'GBP', decimal: '.' });
+    expect(chosen.decimal).toBe('.');
+  });
+  it('of a roster goes by its figures, not its names', async () => {
+    const list = 'name;handicap;budget\n1,5;18,4;\nBea;-2;150\n';
+    const found = await call('files.previewRoster', { ...text(list), units });
+    expect([found.decimal, found.ready]).toEqual([',', 2]);
+  });
+});
+
 describe('several bag files', () => {
   const sources = (...names: string[]) =>
     names.map((name) => ({ text: JSON.stringify(bagFile({}, { name })) }));

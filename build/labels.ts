@@ -2,9 +2,9 @@
 // of DEVELOPERS.md: which existing program would a practitioner name on seeing this? (`npm run labels`)
 import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { bagFileSchema } from '../src-main/contract/bag-file.ts';
+import { bagFileSchema } from '../src-main/contract/formats/bag-file.ts';
 import { calls } from '../src-main/contract/calls/index.ts';
-import { planFileSchema } from '../src-main/contract/plan-file.ts';
+import { planFileSchema } from '../src-main/contract/formats/plan-file.ts';
 import { english as advice } from '../src-main/domain/advice/words/en.ts';
 import { english as report } from '../src-main/domain/report/words/en.ts';
 import { en as window } from '../src-renderer/words/en/index.ts';

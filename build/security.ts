@@ -1,5 +1,5 @@
 import { LOOPBACK_POLICY } from '../src-main/browser-host/loopback-policy.ts';
-import { SECURITY_POLICY } from '../src-main/electron-host/security-policy.ts';
+import { SECURITY_POLICY } from '../src-main/electron-host/policy/security-policy.ts';
 
 // `npm run security`: both tables of what is done against whom, and what proves it.
 type Proof = { tested: string; test: string } | { stated: string };

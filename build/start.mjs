@@ -5,8 +5,8 @@ import module from 'node:module';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { ensureBuilt } from './ensure-built.mjs';
-import { findChromium } from './find-chromium.mjs';
-import { findElectron } from './find-electron.mjs';
+import { findChromium } from './find/find-chromium.mjs';
+import { findElectron } from './find/find-electron.mjs';
 
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '..');
 const argv = process.argv.slice(2);
@@ -33,7 +33,7 @@ function become(program, args) {
 
 /** @returns the exit code of a start that ends before anything is built: 2 when not understood, 0 for help; else null. */
 async function endsEarly() {
-  const { readStartOptions, USAGE } = await import('../src-main/host/options.ts');
+  const { readStartOptions, USAGE } = await import('../src-main/host/start/options.ts');
   try {
     if (readStartOptions(argv, root).mode !== 'help') return null;
     process.stdout.write(`${USAGE}\n`);

@@ -1,18 +1,25 @@
 import { dirname } from 'node:path';
-import { backupFolderOf } from './backup.ts';
-import { checkDatabase, lookingAt, type CheckLevel } from './check.ts';
+import { backupFolderOf } from './files/backup.ts';
+import { checkDatabase, lookingAt, type CheckLevel } from './schema/check.ts';
 import { finishErasure } from './erase.ts';
 import { guarded, StorageError } from './errors.ts';
-import { exists, makePrivateFile, makePrivateFolder, publish, removeDatabase, sizeOf } from './files.ts';
-import { removeLeftovers } from './leftovers.ts';
-import { withSetupLock } from './lock.ts';
-import { migrate, type MigrateReport } from './migrate.ts';
+import {
+  exists,
+  makePrivateFile,
+  makePrivateFolder,
+  publish,
+  removeDatabase,
+  sizeOf,
+} from './files/files.ts';
+import { removeLeftovers } from './files/leftovers.ts';
+import { withSetupLock } from './files/lock.ts';
+import { migrate, type MigrateReport } from './schema/migrate.ts';
 import { loadMigrations, type Migration } from './migration-files.ts';
-import { noteOpen } from './open-files.ts';
-import { schemaProblems } from './schema.ts';
+import { noteOpen } from './files/open-files.ts';
+import { schemaProblems } from './schema/schema.ts';
 import { connect, pragmaNumber, type Db } from './sqlite.ts';
-import { installUndo } from './undo-triggers.ts';
-import { verifyHeader } from './verify.ts';
+import { installUndo } from './undo/undo-triggers.ts';
+import { verifyHeader } from './files/verify.ts';
 
 export type OpenOptions = {
   /** A path, or ':memory:'. */

@@ -12,13 +12,13 @@ import {
   untilClosed,
 } from './electron-host/host.ts';
 import { listenForFiles } from './electron-host/open-files.ts';
-import { registerAppScheme } from './electron-host/protocol.ts';
-import { createClosers, type Closers } from './host/closers.ts';
+import { registerAppScheme } from './electron-host/policy/protocol.ts';
+import { createClosers, type Closers } from './host/start/closers.ts';
 import { inTime } from './host/in-time.ts';
-import { onLastResort } from './host/last-resort.ts';
-import { createLog } from './host/log.ts';
-import { checkFiles, UnfitFile } from './host/opened-files.ts';
-import { readStartOptions, USAGE, WrongUse } from './host/options.ts';
+import { onLastResort } from './host/faults/last-resort.ts';
+import { createLog } from './host/faults/log.ts';
+import { checkFiles, UnfitFile } from './host/start/opened-files.ts';
+import { readStartOptions, USAGE, WrongUse } from './host/start/options.ts';
 import { plainText } from './host/plain-text.ts';
 
 /** The Electron entry: what is set up, in this order, and taken down again in the other. */

@@ -7,9 +7,9 @@ import './styles/charts.css';
 import './styles/print.css';
 import { mount } from 'svelte';
 import App from './app.svelte';
-import { pickClient, tellPainted } from './state/client.ts';
-import { applyLanguage } from './state/language.ts';
-import { applyTheme } from './state/settings.svelte.ts';
+import { pickClient, tellPainted } from './state/service/client.ts';
+import { applyLanguage } from './state/format/language.ts';
+import { applyTheme } from './state/settings/settings.svelte.ts';
 
 const client = pickClient();
 const settings = await client

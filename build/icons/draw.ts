@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright';
-import { findChromium } from '../find-chromium.mjs';
+import { findChromium } from '../find/find-chromium.mjs';
 
 /** `node build/icons/draw.ts`: icon.png from icon.svg, after the drawing has been changed. */
 const SIDE_PX = 512;

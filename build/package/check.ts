@@ -2,17 +2,17 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ensureBuilt } from '../ensure-built.mjs';
-import { ARCHIVE_CHECKS } from './archive-checks.ts';
+import { ARCHIVE_CHECKS } from './checks/archive-checks.ts';
 import { archFlag } from './config.ts';
-import { licenceProblems, updateProblems } from './folder-checks.ts';
+import { licenceProblems, updateProblems } from './checks/folder-checks.ts';
 import { fuseProblems } from './fuses.ts';
 import type { Shipped } from './licences.ts';
 import { writeNotice } from './notice.ts';
 import { pack, ROOT } from './pack.ts';
-import { readPacked } from './packed.ts';
+import { readPacked } from './checks/packed.ts';
 import { readProject } from './project.ts';
-import { runProblems } from './run-packed.ts';
-import { makeStubElectron } from './stub-electron.ts';
+import { runProblems } from './checks/run-packed.ts';
+import { makeStubElectron } from './checks/stub-electron.ts';
 
 /**
  * `npm run check:package`: packs the program around a stand-in for Electron, without the network, and looks at what

@@ -1,5 +1,5 @@
 import { FuseState, FuseV1Options, FuseVersion, flipFuses, getCurrentFuseWire } from '@electron/fuses';
-import { FUSES } from '../../src-main/electron-host/security-policy.ts';
+import { FUSES } from '../../src-main/electron-host/policy/security-policy.ts';
 
 /** Electron's fuses (docs/tutorial/fuses): bits in its binary that a packaged program cannot be talked out of. */
 

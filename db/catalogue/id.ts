@@ -1,4 +1,4 @@
-import type { Archetype } from '../../src-main/contract/catalogue.ts';
+import type { Archetype } from '../../src-main/contract/formats/catalogue.ts';
 
 /**
  * The readable id that an archetype's fields give: kind, loft in degrees, forgiveness tier, and the spin

@@ -1,4 +1,4 @@
-import type { Archetype } from '../../src-main/contract/catalogue.ts';
+import type { Archetype } from '../../src-main/contract/formats/catalogue.ts';
 import drivers from './drivers.json' with { type: 'json' };
 import fairwayWoods from './fairway-woods.json' with { type: 'json' };
 import hybrids from './hybrids.json' with { type: 'json' };

@@ -1,5 +1,5 @@
-import { archetypeSchema } from '../../src-main/contract/catalogue.ts';
-import type { Archetype } from '../../src-main/contract/catalogue.ts';
+import { archetypeSchema } from '../../src-main/contract/formats/catalogue.ts';
+import type { Archetype } from '../../src-main/contract/formats/catalogue.ts';
 
 /** The `id` of an entry that may be anything, for a message; '' when it has none. */
 function idText(entry: unknown): string {

@@ -2,7 +2,7 @@ import type { Columns, Patch } from '../row.ts';
 import { fromRow, toPatchRow } from '../row.ts';
 import type { Db } from '../sqlite.ts';
 import { get, run } from '../statement.ts';
-import { findBag } from './bags.ts';
+import { findBag } from './bags/bags.ts';
 
 /** What a coach adds to the document of a bag. Private to the player: it goes when the bag goes. */
 export type HandoverFields = {

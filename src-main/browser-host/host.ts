@@ -1,22 +1,22 @@
 import type { Gate } from '../contract/gate.ts';
-import type { Asked } from '../host/asked.ts';
+import type { Asked } from '../host/start/asked.ts';
 import { inTime } from '../host/in-time.ts';
 import { plainText } from '../host/plain-text.ts';
 import { openChromiumPrinter } from '../host/print/chromium-printer.ts';
 import type { OpenPrinter } from '../service/handover/printer.ts';
-import { createClosers, type Closers } from '../host/closers.ts';
-import type { Log } from '../host/log.ts';
-import { chooseDataFolder } from '../host/data-folder.ts';
-import { checkFiles, openAllForWindow, UnfitFile } from '../host/opened-files.ts';
-import { secondStart } from '../host/second-start.ts';
+import { createClosers, type Closers } from '../host/start/closers.ts';
+import type { Log } from '../host/faults/log.ts';
+import { chooseDataFolder } from '../host/start/data-folder.ts';
+import { checkFiles, openAllForWindow, UnfitFile } from '../host/start/opened-files.ts';
+import { secondStart } from '../host/start/second-start.ts';
 import { deferredGate } from './deferred-gate.ts';
-import { folderOpener } from './open-folder.ts';
+import { folderOpener } from './window/open-folder.ts';
 import type { HostServices } from '../service/handler.ts';
-import { presentDisplay, startVirtualDisplay, type Display } from './display.ts';
-import { readStartOptions, USAGE, WrongUse, type StartOptions } from '../host/options.ts';
-import { startLoopback } from './server.ts';
-import { listenForOthers, type FirstSays } from '../host/single-instance.ts';
-import { Unready, openWindow, whyItEnded } from './window.ts';
+import { presentDisplay, startVirtualDisplay, type Display } from './window/display.ts';
+import { readStartOptions, USAGE, WrongUse, type StartOptions } from '../host/start/options.ts';
+import { startLoopback } from './http/server.ts';
+import { listenForOthers, type FirstSays } from '../host/start/single-instance.ts';
+import { Unready, openWindow, whyItEnded } from './window/window.ts';
 
 /** What the host is given, so that tests can give it something else. */
 export type HostParts = {

@@ -8,8 +8,8 @@ export type LoopbackLine = {
   proof: { tested: string; test: string } | { stated: string };
 };
 
-const ATTACKS = 'test/faults/host-attacks.test.ts';
-const WINDOW = 'test/faults/host-window.test.ts';
+const ATTACKS = 'test/faults/host/host-attacks.test.ts';
+const WINDOW = 'test/faults/host/host-window.test.ts';
 
 export const LOOPBACK_POLICY: readonly LoopbackLine[] = [
   {
@@ -40,7 +40,7 @@ export const LOOPBACK_POLICY: readonly LoopbackLine[] = [
   {
     attacker: 'a hostile web page that posts, fetches, embeds or listens',
     met: 'Origin and Sec-Fetch-Site are checked on every request, only JSON is taken, there is no CORS.',
-    proof: { tested: 'test/faults/hostile-page.test.ts', test: 'learns nothing and does nothing' },
+    proof: { tested: 'test/faults/host/hostile-page.test.ts', test: 'learns nothing and does nothing' },
   },
   {
     attacker: 'a page served on another port of this machine, with whom cookies are shared',
@@ -50,7 +50,7 @@ export const LOOPBACK_POLICY: readonly LoopbackLine[] = [
   {
     attacker: 'another user of this machine who looks for the records',
     met: 'The data folder is 0700, its files 0600.',
-    proof: { tested: 'test/faults/hostile-page.test.ts', test: 'reads neither the records' },
+    proof: { tested: 'test/faults/host/hostile-page.test.ts', test: 'reads neither the records' },
   },
   {
     attacker: 'a script that steals the session',
@@ -85,13 +85,13 @@ export const LOOPBACK_POLICY: readonly LoopbackLine[] = [
   {
     attacker: 'guards that are there for show',
     met: 'Each is taken out once, and its attack gets in.',
-    proof: { tested: 'test/faults/host-guards-bite.test.ts', test: 'every guard bites' },
+    proof: { tested: 'test/faults/host/host-guards-bite.test.ts', test: 'every guard bites' },
   },
   {
     attacker: 'text in the records that is HTML',
     met: 'The content security policy allows no inline script, frame, form or other origin.',
     proof: {
-      tested: 'test/faults/host-window.test.ts',
+      tested: 'test/faults/host/host-window.test.ts',
       test: 'says why and is 1 when the window never paints',
     },
   },

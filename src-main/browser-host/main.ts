@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { tryLock } from '../../db/lock.ts';
-import { onLastResort } from '../host/last-resort.ts';
-import { createLog } from '../host/log.ts';
+import { tryLock } from '../../db/files/lock.ts';
+import { onLastResort } from '../host/faults/last-resort.ts';
+import { createLog } from '../host/faults/log.ts';
 import { runHost } from './host.ts';
 
 const ROOT = resolve(import.meta.dirname, '..', '..');

@@ -1,4 +1,4 @@
-import type { BagFile } from '../contract/bag-file.ts';
+import type { BagFile } from '../contract/formats/bag-file.ts';
 import { toMinor } from '../contract/money.ts';
 import { UsageError } from './exit.ts';
 

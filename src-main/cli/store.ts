@@ -1,6 +1,6 @@
 import { StorageError } from '../../db/errors.ts';
-import { defaultDataFolder } from '../service/data-folder.ts';
-import { openStore } from '../service/store.ts';
+import { defaultDataFolder } from '../service/records/data-folder.ts';
+import { openStore } from '../service/records/store.ts';
 import { userPath } from './files.ts';
 
 type Store = ReturnType<typeof openStore>;

@@ -1,23 +1,23 @@
 import { app, dialog, Menu, session as sessions, shell, type BrowserWindow } from 'electron';
-import { tryLock } from '../../db/lock.ts';
+import { tryLock } from '../../db/files/lock.ts';
 import type { Gate } from '../contract/gate.ts';
-import type { Closers } from '../host/closers.ts';
-import type { Log } from '../host/log.ts';
-import { chooseDataFolder } from '../host/data-folder.ts';
-import type { StartOptions } from '../host/options.ts';
-import { openAllForWindow } from '../host/opened-files.ts';
-import { secondStart } from '../host/second-start.ts';
-import { listenForOthers } from '../host/single-instance.ts';
+import type { Closers } from '../host/start/closers.ts';
+import type { Log } from '../host/faults/log.ts';
+import { chooseDataFolder } from '../host/start/data-folder.ts';
+import type { StartOptions } from '../host/start/options.ts';
+import { openAllForWindow } from '../host/start/opened-files.ts';
+import { secondStart } from '../host/start/second-start.ts';
+import { listenForOthers } from '../host/start/single-instance.ts';
 import { readStaticFiles } from '../host/static-files.ts';
 import { createService } from '../service/service.ts';
 import { mountIpcGate } from './ipc-gate.ts';
-import { lockAllContents, lockSession, PROCESS_SWITCHES } from './lockdown.ts';
-import { menuTemplate } from './menu.ts';
+import { lockAllContents, lockSession, PROCESS_SWITCHES } from './policy/lockdown.ts';
+import { menuTemplate } from './window/menu.ts';
 import type { FileEvents } from './open-files.ts';
 import { openPagePrinter } from './page-printer.ts';
-import { serveApp } from './protocol.ts';
-import { bringToFront, openWindow } from './window.ts';
-import { watchChildren, watchWindow } from './window-health.ts';
+import { serveApp } from './policy/protocol.ts';
+import { bringToFront, openWindow } from './window/window.ts';
+import { watchChildren, watchWindow } from './window/window-health.ts';
 import { hostWords } from './words.ts';
 
 /** The steps of the Electron entry, one function each; main.ts has their order. */

@@ -1,7 +1,7 @@
 import { ipcMain, type WebContents } from 'electron';
 import { CALL_CHANNEL, EVENT_CHANNEL, type CallAnswer, type Gate } from '../contract/gate.ts';
 import { asCallRequest } from '../host/requests.ts';
-import { isOwnSender } from './sender.ts';
+import { isOwnSender } from './policy/sender.ts';
 
 /**
  * The gate over Electron's messages. The only file that touches ipcMain, with one channel in and one out.

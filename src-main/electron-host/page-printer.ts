@@ -3,8 +3,8 @@ import { BrowserWindow, session as sessions, type Session } from 'electron';
 import { ANSWER_HEADERS } from '../host/headers.ts';
 import { withinTime } from '../host/print/within-time.ts';
 import { PrintError, type Printer } from '../service/handover/printer.ts';
-import { lockSession } from './lockdown.ts';
-import { APP_ORIGIN, APP_SCHEME } from './urls.ts';
+import { lockSession } from './policy/lockdown.ts';
+import { APP_ORIGIN, APP_SCHEME } from './policy/urls.ts';
 
 const TIMEOUT_MS = 30_000;
 

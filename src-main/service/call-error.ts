@@ -1,6 +1,6 @@
 import type { CallError } from '../contract/gate.ts';
 import { RefusedInput } from '../contract/refusal.ts';
-import { Cancelled } from './answerer.ts';
+import { Cancelled } from './answers/answerer.ts';
 import { PictureError } from './handover/picture.ts';
 import { PrintError } from './handover/printer.ts';
 import { SaveError } from './handover/save.ts';

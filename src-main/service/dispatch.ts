@@ -1,25 +1,25 @@
 import { calls, type CallName, type ChangeEvent } from '../contract/calls/index.ts';
 import type { CallAnswer, CallRequest, HostEvent } from '../contract/gate.ts';
 import { RefusedInput, refusalsOf } from '../contract/refusal.ts';
-import { undoable } from '../../db/undo.ts';
+import { undoable } from '../../db/undo/undo.ts';
 import { callError } from './call-error.ts';
 import type { Context, Handlers } from './handler.ts';
-import { answerHandlers } from './handlers/answers.ts';
-import { bagHandlers } from './handlers/bags.ts';
-import { clubHandlers } from './handlers/clubs.ts';
-import { costHandlers } from './handlers/costs.ts';
-import { courseHandlers } from './handlers/courses.ts';
-import { fileHandlers } from './handlers/files.ts';
-import { handoverHandlers } from './handlers/handover.ts';
-import { planHandlers } from './handlers/plans.ts';
-import { playerHandlers } from './handlers/players.ts';
-import { priceHandlers } from './handlers/prices.ts';
-import { programHandlers } from './handlers/program.ts';
-import { reckoningHandlers } from './handlers/reckoning.ts';
-import { rosterHandlers } from './handlers/roster.ts';
-import { searchHandlers } from './handlers/search.ts';
-import { shotHandlers } from './handlers/shots.ts';
-import { stepLabel, type StepParts } from './steps.ts';
+import { answerHandlers } from './handlers/answers/answers.ts';
+import { bagHandlers } from './handlers/records/bags.ts';
+import { clubHandlers } from './handlers/records/clubs.ts';
+import { costHandlers } from './handlers/money/costs.ts';
+import { courseHandlers } from './handlers/records/courses.ts';
+import { fileHandlers } from './handlers/program/files.ts';
+import { handoverHandlers } from './handlers/answers/handover.ts';
+import { planHandlers } from './handlers/answers/plans.ts';
+import { playerHandlers } from './handlers/records/players.ts';
+import { priceHandlers } from './handlers/money/prices.ts';
+import { programHandlers } from './handlers/program/program.ts';
+import { reckoningHandlers } from './handlers/answers/reckoning.ts';
+import { rosterHandlers } from './handlers/records/roster.ts';
+import { searchHandlers } from './handlers/program/search.ts';
+import { shotHandlers } from './handlers/records/shots.ts';
+import { stepLabel, type StepParts } from './records/steps.ts';
 
 const handlers: Handlers = {
   ...playerHandlers,

@@ -1,14 +1,14 @@
 import type { CallArgs, CallMode, CallName, CallResult } from '../contract/calls/index.ts';
-import type { Archetype } from '../contract/catalogue.ts';
-import type { Answerer } from './answerer.ts';
+import type { Archetype } from '../contract/formats/catalogue.ts';
+import type { Answerer } from './answers/answerer.ts';
 import type { Pages } from './handover/pages.ts';
 import type { Printer } from './handover/printer.ts';
-import type { Jobs } from './jobs.ts';
+import type { Jobs } from './answers/jobs.ts';
 import type { Opened } from './files/opened.ts';
 import type { Uploads } from './files/uploads.ts';
-import type { Records } from './records.ts';
+import type { Records } from './records/records.ts';
 import type { Search } from './search/index.ts';
-import type { StepParts } from './steps.ts';
+import type { StepParts } from './records/steps.ts';
 import type { Db } from '../../db/sqlite.ts';
 
 /**

@@ -5,19 +5,19 @@ import {
   type Gate,
   type HostEvent,
 } from '../contract/gate.ts';
-import { createAnswerer } from './answerer.ts';
-import { readCatalogue } from './catalogue.ts';
+import { createAnswerer } from './answers/answerer.ts';
+import { readCatalogue } from './records/catalogue.ts';
 import { dispatcher } from './dispatch.ts';
 import type { Context, HostServices } from './handler.ts';
 import { createPages } from './handover/pages.ts';
 import { PrintError, type OpenPrinter } from './handover/printer.ts';
 import { createWarmPrinter } from './handover/warm-printer.ts';
-import { createJobs } from './jobs.ts';
+import { createJobs } from './answers/jobs.ts';
 import { createSearch } from './search/index.ts';
 import { createOpened } from './files/opened.ts';
 import { createUploads } from './files/uploads.ts';
-import { openRecords } from './records.ts';
-import { takeUpload } from './upload.ts';
+import { openRecords } from './records/records.ts';
+import { takeUpload } from './files/upload.ts';
 
 export type ServiceOptions = {
   /** The data folder, or ':memory:'. */

@@ -1,6 +1,6 @@
-import type { BagFile } from '../contract/bag-file.ts';
-import type { Answer } from '../contract/calls/answers.ts';
-import type { Archetype } from '../contract/catalogue.ts';
+import type { BagFile } from '../contract/formats/bag-file.ts';
+import type { Answer } from '../contract/calls/answers/answers.ts';
+import type { Archetype } from '../contract/formats/catalogue.ts';
 import type { OtherStep } from '../domain/advice/plan/explain.ts';
 import { stageName, type Advice } from '../domain/advice/advise.ts';
 import type { BagView, Pair } from '../domain/advice/bag-view/view.ts';

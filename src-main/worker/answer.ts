@@ -1,7 +1,7 @@
-import type { BagFile } from '../contract/bag-file.ts';
-import type { Archetype } from '../contract/catalogue.ts';
-import type { PlanFile } from '../contract/plan-file.ts';
-import { bagFromFile } from '../contract/read-bag.ts';
+import type { BagFile } from '../contract/formats/bag-file.ts';
+import type { Archetype } from '../contract/formats/catalogue.ts';
+import type { PlanFile } from '../contract/formats/plan-file.ts';
+import { bagFromFile } from '../contract/formats/read-bag.ts';
 import { readerFor } from '../contract/reader.ts';
 import { jsonPath, RefusedInput, shownValue, type Refusal } from '../contract/refusal.ts';
 import { advise, type Advice } from '../domain/advice/advise.ts';
@@ -10,7 +10,7 @@ import { adviceWords } from '../domain/advice/words/index.ts';
 import { MOST_CLUBS } from '../domain/bag/conventions.ts';
 import { planFile } from '../domain/report/plan-file.ts';
 import type { BagTask } from './bag-task.ts';
-import { nearestIds } from './nearest-ids.ts';
+import { nearestIds } from './seen-one/nearest-ids.ts';
 
 export type AnswerOptions = Pick<BagTask, 'today' | 'locale' | 'reckoning'> & {
   withInstance: boolean;

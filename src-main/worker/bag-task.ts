@@ -1,5 +1,5 @@
-import type { BagFile } from '../contract/bag-file.ts';
-import type { Archetype } from '../contract/catalogue.ts';
+import type { BagFile } from '../contract/formats/bag-file.ts';
+import type { Archetype } from '../contract/formats/catalogue.ts';
 import type { Reckoning } from '../domain/advice/bag-view/reckoning.ts';
 
 /** What every answer for a bag begins with; plain data, since it crosses to another thread. */

@@ -1,4 +1,4 @@
-import type { PlanFile } from '../contract/plan-file.ts';
+import type { PlanFile } from '../contract/formats/plan-file.ts';
 import { RefusedInput } from '../contract/refusal.ts';
 import { SolveStopped } from '../domain/solve/index.ts';
 import { answerBag } from './answer.ts';

@@ -1,4 +1,4 @@
-import type { Answer } from '../contract/calls/answers.ts';
+import type { Answer } from '../contract/calls/answers/answers.ts';
 import { fromYards, toYards, type DistanceUnit } from '../contract/units.ts';
 import type { Advice } from '../domain/advice/advise.ts';
 import { ENOUGH_CHANCE } from '../domain/advice/unknowns/chance.ts';

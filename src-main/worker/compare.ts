@@ -1,7 +1,7 @@
-import type { BagFile } from '../contract/bag-file.ts';
-import type { SideAnswer } from '../contract/calls/answers.ts';
-import type { Archetype } from '../contract/catalogue.ts';
-import { bagFromFile } from '../contract/read-bag.ts';
+import type { BagFile } from '../contract/formats/bag-file.ts';
+import type { SideAnswer } from '../contract/calls/answers/answers.ts';
+import type { Archetype } from '../contract/formats/catalogue.ts';
+import { bagFromFile } from '../contract/formats/read-bag.ts';
 import { readerFor } from '../contract/reader.ts';
 import { jsonPath, RefusedInput, shownValue } from '../contract/refusal.ts';
 import { prepare } from '../domain/advice/question/prepare.ts';

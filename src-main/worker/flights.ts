@@ -1,10 +1,10 @@
-import type { BagFile } from '../contract/bag-file.ts';
+import type { BagFile } from '../contract/formats/bag-file.ts';
 import type { CallResult } from '../contract/calls/index.ts';
-import { bagFromFile } from '../contract/read-bag.ts';
+import { bagFromFile } from '../contract/formats/read-bag.ts';
 import { readerFor } from '../contract/reader.ts';
 import { adviceWords } from '../domain/advice/words/index.ts';
-import { clubFlight } from '../domain/player/club-flight.ts';
-import { ownedLadder } from '../domain/player/ladder.ts';
+import { clubFlight } from '../domain/player/ladder/club-flight.ts';
+import { ownedLadder } from '../domain/player/ladder/ladder.ts';
 import { playerModel } from '../domain/player/model.ts';
 import type { BagTask } from './bag-task.ts';
 

@@ -2,10 +2,10 @@ import { RefusedInput, shownValue } from '../contract/refusal.ts';
 import type { Advice } from '../domain/advice/advise.ts';
 import type { Watcher } from '../domain/advice/effort.ts';
 import { PickGone } from '../domain/advice/plan/picked.ts';
-import { csv } from '../domain/report/csv.ts';
+import { csv } from '../domain/report/formats/csv.ts';
 import { handOver, type HandOverOptions } from '../domain/report/document.ts';
-import { html, pageStyle, type Paper } from '../domain/report/html.ts';
-import { markdown } from '../domain/report/markdown.ts';
+import { html, pageStyle, type Paper } from '../domain/report/formats/html.ts';
+import { markdown } from '../domain/report/formats/markdown.ts';
 import type { BagTask } from './bag-task.ts';
 import { answerBag } from './answer.ts';
 

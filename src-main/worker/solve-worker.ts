@@ -1,4 +1,4 @@
-import type { Answer } from '../contract/calls/answers.ts';
+import type { Answer } from '../contract/calls/answers/answers.ts';
 import { RefusedInput, type Refusal } from '../contract/refusal.ts';
 import type { Watcher } from '../domain/advice/effort.ts';
 import { SolveStopped } from '../domain/solve/index.ts';
@@ -50,5 +50,5 @@ function outcomeOf<T>(cells: SharedArrayBuffer | undefined, work: (watcher: Watc
 
 // The pool calls these by name, on the same threads.
 export { brief } from './brief.ts';
-export { seenOne } from './seen-one.ts';
-export { watchList } from './watch-list.ts';
+export { seenOne } from './seen-one/seen-one.ts';
+export { watchList } from './seen-one/watch-list.ts';

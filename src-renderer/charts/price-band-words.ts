@@ -1,5 +1,5 @@
-import type { Formats } from '../state/formats.ts';
-import type { BandRow } from '../state/price-band-view.ts';
+import type { Formats } from '../state/format/formats.ts';
+import type { BandRow } from '../state/prices/price-band-view.ts';
 import { words } from '../words/index.ts';
 
 /** What is said of a note beside its shape: how old it is, and how much it counts. */

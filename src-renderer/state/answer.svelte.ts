@@ -1,9 +1,9 @@
-import type { Answer } from '../../src-main/contract/calls/answers.ts';
+import type { Answer } from '../../src-main/contract/calls/answers/answers.ts';
 import type { CallError } from '../../src-main/contract/gate.ts';
-import type { Formats } from './formats.ts';
-import { Live, type Progress } from './live.svelte.ts';
-import type { Records } from './records.svelte.ts';
-import type { Route } from './route.svelte.ts';
+import type { Formats } from './format/formats.ts';
+import { Live, type Progress } from './service/live.svelte.ts';
+import type { Records } from './service/records.svelte.ts';
+import type { Route } from './window/route.svelte.ts';
 
 type Try = { bagId: number; budget: number | null };
 

@@ -1,4 +1,4 @@
-import type { Settings } from '../../src-main/contract/calls/program.ts';
+import type { Settings } from '../../src-main/contract/calls/program/program.ts';
 import { de } from './de/index.ts';
 import { en, type Words } from './en/index.ts';
 

@@ -1,12 +1,12 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import { findChromium } from '../../build/find-chromium.mjs';
+import { findChromium } from '../../build/find/find-chromium.mjs';
 import type { CallName, CallArgs, CallResult } from '../../src-main/contract/calls/index.ts';
 import type { Gate } from '../../src-main/contract/gate.ts';
 import { openChromiumPrinter } from '../../src-main/host/print/chromium-printer.ts';
 import { createService } from '../../src-main/service/service.ts';
-import { timesOf, type BenchResult } from './report.ts';
+import { timesOf, type BenchResult } from './support/report.ts';
 
 type Sizes = { cold: number; warm: number; batch: number };
 

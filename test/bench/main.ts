@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { digest, load, machine, table, type BenchResult } from './report.ts';
+import { digest, load, machine, table, type BenchResult } from './support/report.ts';
 
 type Run = (...amount: unknown[]) => BenchResult[] | Promise<BenchResult[]>;
 

@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { solve } from '../../src-main/domain/solve/index.ts';
-import { realistic } from './solve-instances.ts';
+import { realistic } from './support/solve-instances.ts';
 
 /** Most memory, in MB, that a process of its own holds while it gives all answers to `realistic(seed, items)`. */
 export function peakRssMb(seed: number, items: number): number {

@@ -1,10 +1,10 @@
 import { loadCatalogue } from '../../db/catalogue/index.ts';
-import type { BagFile } from '../../src-main/contract/bag-file.ts';
-import { checkBagFile } from '../../src-main/contract/read-bag.ts';
+import type { BagFile } from '../../src-main/contract/formats/bag-file.ts';
+import { checkBagFile } from '../../src-main/contract/formats/read-bag.ts';
 import { answerBag } from '../../src-main/worker/answer.ts';
 import { bagFile, without } from '../support/bags.ts';
 import { mulberry32 } from '../support/random.ts';
-import { digest, spread, timeEach, timesOf, type BenchResult } from './report.ts';
+import { digest, spread, timeEach, timesOf, type BenchResult } from './support/report.ts';
 
 const PRICED = 150;
 const TODAY = '2026-11-26';

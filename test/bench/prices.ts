@@ -1,9 +1,9 @@
 import { loadCatalogue } from '../../db/catalogue/index.ts';
 import { demoBag } from '../../db/demo/index.ts';
-import type { BagFile } from '../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../src-main/contract/formats/bag-file.ts';
 import type { CallArgs, CallName, CallResult } from '../../src-main/contract/calls/index.ts';
 import { createService } from '../../src-main/service/service.ts';
-import { processorMsSince, timesOf, type BenchResult } from './report.ts';
+import { processorMsSince, timesOf, type BenchResult } from './support/report.ts';
 
 /** The demo bag with invented prices on so many archetypes of the catalogue. */
 function bagWith(count: number): BagFile {

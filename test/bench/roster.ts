@@ -6,7 +6,7 @@ import type { CallArgs, CallName, CallResult } from '../../src-main/contract/cal
 import type { HostEvent } from '../../src-main/contract/gate.ts';
 import { createService } from '../../src-main/service/service.ts';
 import { rosterOf } from '../support/roster.ts';
-import { digest, timesOf, type BenchResult, type Times } from './report.ts';
+import { digest, timesOf, type BenchResult, type Times } from './support/report.ts';
 
 const RUNS = 3;
 /** Archetypes with everybody's price notes, five each. */

@@ -3,12 +3,12 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { loadCatalogue } from '../../db/catalogue/index.ts';
 import { openDatabase } from '../../db/open.ts';
-import { seedArchetypes } from '../../db/repositories/archetypes.ts';
+import { seedArchetypes } from '../../db/repositories/prices/archetypes.ts';
 import type { Db } from '../../db/sqlite.ts';
-import { readCatalogue } from '../../src-main/service/catalogue.ts';
+import { readCatalogue } from '../../src-main/service/records/catalogue.ts';
 import { createSearch } from '../../src-main/service/search/index.ts';
 import { mulberry32 } from '../support/random.ts';
-import { timeEach, timesOf, type BenchResult } from './report.ts';
+import { timeEach, timesOf, type BenchResult } from './support/report.ts';
 
 export type SearchSizes = { players: number; notes: number };
 export const FULL_SIZES: SearchSizes = { players: 10_000, notes: 1_000_000 };

@@ -9,9 +9,9 @@ import {
 } from '../../src-main/domain/solve/index.ts';
 import type { Oracle, OracleBag } from '../reference/solve/highs/oracle.ts';
 import { peakRssMb } from './memory.ts';
-import { race, type Race } from './race.ts';
-import { digest, spread, timeEach, timesOf, type BenchResult } from './report.ts';
-import { realistic } from './solve-instances.ts';
+import { race, type Race } from './support/race.ts';
+import { digest, spread, timeEach, timesOf, type BenchResult } from './support/report.ts';
+import { realistic } from './support/solve-instances.ts';
 
 const SIZES = [40, 120, 300] as const;
 const FIRST = 1;

@@ -7,7 +7,7 @@ import { z } from 'zod';
 import { loadCatalogue } from '../../db/catalogue/index.ts';
 import { startProgram } from '../e2e/support/program.ts';
 import { pricedBag } from './plan.ts';
-import { timesOf, type BenchResult, type Times } from './report.ts';
+import { timesOf, type BenchResult, type Times } from './support/report.ts';
 
 const ROOT = resolve(import.meta.dirname, '..', '..');
 /** A task of the page's own thread above this is felt (W3C Long Tasks). */

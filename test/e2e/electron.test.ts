@@ -4,9 +4,9 @@ import { join, resolve } from 'node:path';
 import { _electron, type ElectronApplication, type Page } from 'playwright';
 import { afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { ensureBuilt } from '../../build/ensure-built.mjs';
-import { findElectron } from '../../build/find-electron.mjs';
-import { startVirtualDisplay, type Display } from '../../src-main/browser-host/display.ts';
-import { LOG_FILE, LOG_FOLDER } from '../../src-main/host/log.ts';
+import { findElectron } from '../../build/find/find-electron.mjs';
+import { startVirtualDisplay, type Display } from '../../src-main/browser-host/window/display.ts';
+import { LOG_FILE, LOG_FOLDER } from '../../src-main/host/faults/log.ts';
 
 /**
  * The real Electron, with the real window. Its binary is a download outside the package registry: where it is not, this

@@ -264,7 +264,7 @@ describe('reading a chart by keys', () => {
 
   test('its table opens by a key, and is there on paper by itself, by day and without the slider', async () => {
     await look('usual', 'spend');
-    const section = page.getByRole('region', { name: 'parts/spend/chance-section, usual' });
+    const section = page.getByRole('region', { name: 'parts/spend/chance/chance-section, usual' });
     const table = section.getByRole('table');
     expect(await table.isVisible()).toBe(false);
     await section.locator('summary').focus();

@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { logicalDump } from '../../db/dump.ts';
+import { logicalDump } from '../../db/schema/dump.ts';
 import { openDatabase } from '../../db/open.ts';
 import { bagFile } from '../support/bags.ts';
 import { useService } from '../unit/service/kit.ts';

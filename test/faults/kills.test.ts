@@ -1,9 +1,9 @@
 import { copyFileSync, existsSync, mkdirSync, truncateSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { backupFolderOf, listBackups } from '../../db/backup.ts';
+import { backupFolderOf, listBackups } from '../../db/files/backup.ts';
 import { connect } from '../../db/sqlite.ts';
-import { DATABASE_NAME } from '../../src-main/service/data-folder.ts';
+import { DATABASE_NAME } from '../../src-main/service/records/data-folder.ts';
 import { runKills } from './kill/run.ts';
 
 /** `npm run faults` in small. What it finds it must be able to find: the judge is shown spoilt folders too. */

@@ -5,7 +5,7 @@ import '../../src-renderer/styles/ledger.css';
 import '../../src-renderer/styles/menu.css';
 import '../../src-renderer/styles/charts.css';
 import { mount } from 'svelte';
-import { pickClient } from '../../src-renderer/state/client.ts';
+import { pickClient } from '../../src-renderer/state/service/client.ts';
 import PartsPage from './parts-page.svelte';
 
 const client = pickClient();

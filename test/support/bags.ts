@@ -1,6 +1,6 @@
 import { loadCatalogue } from '../../db/catalogue/index.ts';
-import type { BagFile } from '../../src-main/contract/bag-file.ts';
-import { bagFromFile, readBagFile } from '../../src-main/contract/read-bag.ts';
+import type { BagFile } from '../../src-main/contract/formats/bag-file.ts';
+import { bagFromFile, readBagFile } from '../../src-main/contract/formats/read-bag.ts';
 import { readerFor } from '../../src-main/contract/reader.ts';
 import { english } from '../../src-main/domain/advice/words/en.ts';
 import { viewBag, type BagView } from '../../src-main/domain/advice/bag-view/view.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { loadCatalogue } from '../../db/catalogue/index.ts';
-import type { BagFile } from '../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../src-main/contract/formats/bag-file.ts';
 
 type ClubFile = BagFile['clubs'][number];
 

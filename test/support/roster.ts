@@ -1,5 +1,5 @@
-import type { BagFile } from '../../src-main/contract/bag-file.ts';
-import { checkBagFile } from '../../src-main/contract/read-bag.ts';
+import type { BagFile } from '../../src-main/contract/formats/bag-file.ts';
+import { checkBagFile } from '../../src-main/contract/formats/read-bag.ts';
 import { mulberry32 } from './random.ts';
 
 type ClubFile = BagFile['clubs'][number];

@@ -1,5 +1,5 @@
-import { backupsOf, backUp, databaseFile } from '../../service/backups.ts';
-import { defaultDataFolder } from '../../service/data-folder.ts';
+import { backupsOf, backUp, databaseFile } from '../../service/records/backups.ts';
+import { defaultDataFolder } from '../../service/records/data-folder.ts';
 import { withRecords } from '../../service/files/transfer.ts';
 import { readFlags, type Command } from '../args.ts';
 import { EXIT } from '../exit.ts';

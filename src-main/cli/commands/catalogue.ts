@@ -1,5 +1,5 @@
-import type { Archetype } from '../../contract/catalogue.ts';
-import { readCatalogue } from '../../service/catalogue.ts';
+import type { Archetype } from '../../contract/formats/catalogue.ts';
+import { readCatalogue } from '../../service/records/catalogue.ts';
 import { readFlags, type Command } from '../args.ts';
 import { EXIT } from '../exit.ts';
 import { withStore } from '../store.ts';

@@ -1,4 +1,4 @@
-import { defaultDataFolder } from '../../service/data-folder.ts';
+import { defaultDataFolder } from '../../service/records/data-folder.ts';
 import {
   bagList,
   exportBag,

@@ -1,4 +1,4 @@
-import { launchListSchema } from '../../contract/flight-file.ts';
+import { launchListSchema } from '../../contract/formats/flight-file.ts';
 import { parseJson } from '../../contract/json.ts';
 import { RefusedInput, refusalsOf, shownValue, type Refusal } from '../../contract/refusal.ts';
 import { flight } from '../../domain/flight/flight.ts';

@@ -1,8 +1,8 @@
-import { findChromium } from '../../../build/find-chromium.mjs';
-import { MAX_BAG_BYTES, readBagFile } from '../../contract/read-bag.ts';
-import type { Paper } from '../../domain/report/html.ts';
+import { findChromium } from '../../../build/find/find-chromium.mjs';
+import { MAX_BAG_BYTES, readBagFile } from '../../contract/formats/read-bag.ts';
+import type { Paper } from '../../domain/report/formats/html.ts';
 import { openChromiumPrinter } from '../../host/print/chromium-printer.ts';
-import { readCatalogue } from '../../service/catalogue.ts';
+import { readCatalogue } from '../../service/records/catalogue.ts';
 import { PrintError } from '../../service/handover/printer.ts';
 import { SaveError, saveWhole } from '../../service/handover/save.ts';
 import {

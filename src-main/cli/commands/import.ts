@@ -1,5 +1,5 @@
-import { MAX_BAG_BYTES } from '../../contract/read-bag.ts';
-import { defaultDataFolder } from '../../service/data-folder.ts';
+import { MAX_BAG_BYTES } from '../../contract/formats/read-bag.ts';
+import { defaultDataFolder } from '../../service/records/data-folder.ts';
 import { MAX_CSV_BYTES } from '../../service/files/csv.ts';
 import {
   importBag,

@@ -1,6 +1,6 @@
-import { MAX_BAG_BYTES, readBagFile } from '../../contract/read-bag.ts';
+import { MAX_BAG_BYTES, readBagFile } from '../../contract/formats/read-bag.ts';
 import { answerBag } from '../../worker/answer.ts';
-import { readCatalogue } from '../../service/catalogue.ts';
+import { readCatalogue } from '../../service/records/catalogue.ts';
 import { dayOf, readFlags, type Command } from '../args.ts';
 import { withBudget } from '../budget.ts';
 import { EXIT, UsageError } from '../exit.ts';

@@ -1,5 +1,5 @@
-import { backupOf, databaseFile, restore } from '../../service/backups.ts';
-import { defaultDataFolder } from '../../service/data-folder.ts';
+import { backupOf, databaseFile, restore } from '../../service/records/backups.ts';
+import { defaultDataFolder } from '../../service/records/data-folder.ts';
 import { readFlags, type Command } from '../args.ts';
 import { EXIT, UsageError } from '../exit.ts';
 import { userPath } from '../files.ts';

@@ -1,6 +1,6 @@
 import type { Advice } from '../../domain/advice/advise.ts';
 import type { Swap } from '../../domain/advice/plan/swaps.ts';
-import type { Rung } from '../../domain/player/ladder.ts';
+import type { Rung } from '../../domain/player/ladder/ladder.ts';
 import { textTable, wrapped } from './table.ts';
 
 const STATUS: Record<Advice['status'], string> = {

@@ -1,19 +1,19 @@
 import type { z } from 'zod';
-import { answerCalls } from './answers.ts';
-import { bagCalls } from './bags.ts';
-import { clubCalls } from './clubs.ts';
-import { archetypeCalls, costCalls } from './costs.ts';
-import { courseCalls } from './courses.ts';
-import { backupCalls, fileCalls } from './files.ts';
-import { handoverCalls } from './handover.ts';
-import { planCalls } from './plans.ts';
-import { playerCalls } from './players.ts';
-import { priceCalls } from './prices.ts';
-import { programCalls } from './program.ts';
-import { reckoningCalls } from './reckoning.ts';
-import { rosterCalls } from './roster.ts';
-import { searchCalls } from './search.ts';
-import { shotCalls } from './shots.ts';
+import { answerCalls } from './answers/answers.ts';
+import { bagCalls } from './records/bags.ts';
+import { clubCalls } from './records/clubs.ts';
+import { archetypeCalls, costCalls } from './money/costs.ts';
+import { courseCalls } from './records/courses.ts';
+import { backupCalls, fileCalls } from './program/files.ts';
+import { handoverCalls } from './answers/handover.ts';
+import { planCalls } from './answers/plans.ts';
+import { playerCalls } from './records/players.ts';
+import { priceCalls } from './money/prices.ts';
+import { programCalls } from './program/program.ts';
+import { reckoningCalls } from './answers/reckoning.ts';
+import { rosterCalls } from './records/roster.ts';
+import { searchCalls } from './program/search.ts';
+import { shotCalls } from './records/shots.ts';
 import type { CallSpec } from './spec.ts';
 
 /** Every call that the window can make; the service and the renderer's client derive their types from it. */

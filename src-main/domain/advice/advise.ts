@@ -1,5 +1,5 @@
 import type { Archetype, Bag } from '../bag/types.ts';
-import type { Rung } from '../player/ladder.ts';
+import type { Rung } from '../player/ladder/ladder.ts';
 import type { Built } from '../solve/build/instance.ts';
 import { alternatives, type Alternative } from '../solve/alternatives.ts';
 import { headline as headlineOf } from '../solve/index.ts';

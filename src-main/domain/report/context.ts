@@ -1,5 +1,5 @@
 import type { Advice } from '../advice/advise.ts';
-import type { Rung } from '../player/ladder.ts';
+import type { Rung } from '../player/ladder/ladder.ts';
 import { buyId, buyMemberId } from '../solve/build/instance.ts';
 import type { Candidate } from '../solve/build/candidates.ts';
 import type { Figures } from './figures.ts';

@@ -1,7 +1,7 @@
 import type { Advice } from '../advice/advise.ts';
 import type { Reader } from '../advice/reader.ts';
 import type { Swap } from '../advice/plan/swaps.ts';
-import type { Rung } from '../player/ladder.ts';
+import type { Rung } from '../player/ladder/ladder.ts';
 import type { Point } from '../solve/instance.ts';
 
 export type PlanFileOptions = {

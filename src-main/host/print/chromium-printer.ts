@@ -4,7 +4,7 @@ import { homedir, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Readable, Writable } from 'node:stream';
 import { PrintError, type Printer } from '../../service/handover/printer.ts';
-import { openChromiumPipe, type ChromiumPipe } from '../chromium-pipe.ts';
+import { openChromiumPipe, type ChromiumPipe } from '../chromium/chromium-pipe.ts';
 import { headlessArguments } from './headless-arguments.ts';
 import { withinTime } from './within-time.ts';
 

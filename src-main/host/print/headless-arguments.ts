@@ -1,4 +1,4 @@
-import { QUIET } from '../chromium-quiet.ts';
+import { QUIET } from '../chromium/chromium-quiet.ts';
 
 /** A Chromium without a window that prints, and does nothing else: no network, this machine's own included. */
 export function headlessArguments({ profile, asRoot }: { profile: string; asRoot: boolean }): string[] {

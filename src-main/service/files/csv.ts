@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { delimiterOf } from './delimiter.ts';
-import { MOST_BYTES } from '../../contract/incoming-kinds.ts';
+import { MOST_BYTES } from '../../contract/formats/incoming-kinds.ts';
 import { RefusedInput, shownValue, type Refusal } from '../../contract/refusal.ts';
 
 export const MAX_CSV_BYTES = MOST_BYTES.prices;

@@ -1,6 +1,6 @@
 import type { CallResult } from '../../contract/calls/index.ts';
 import type { CallAnswer, OpenedFile } from '../../contract/gate.ts';
-import { incomingSchema } from '../../contract/calls/incoming.ts';
+import { incomingSchema } from '../../contract/calls/program/incoming.ts';
 
 type Waiting = CallResult<'files.opened'>[number];
 

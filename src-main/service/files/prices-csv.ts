@@ -1,9 +1,14 @@
-import { newNoteSchema, type NewNote } from '../../contract/calls/prices.ts';
+import { newNoteSchema, type NewNote } from '../../contract/calls/money/prices.ts';
 import { refusalsOf } from '../../contract/refusal.ts';
-import { addPriceNote, hasNote, sharedNotes, type PriceNote } from '../../../db/repositories/price-notes.ts';
+import {
+  addPriceNote,
+  hasNote,
+  sharedNotes,
+  type PriceNote,
+} from '../../../db/repositories/prices/price-notes.ts';
 import type { Db } from '../../../db/sqlite.ts';
-import { fromBand } from '../bag-rows.ts';
-import { moneyRefusals, noteFields } from '../note-rows.ts';
+import { fromBand } from '../bags/bag-rows.ts';
+import { moneyRefusals, noteFields } from '../prices/note-rows.ts';
 import {
   badRows,
   cellNumber,

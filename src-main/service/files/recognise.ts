@@ -1,5 +1,5 @@
 import Papa from 'papaparse';
-import type { IncomingKind } from '../../contract/incoming-kinds.ts';
+import type { IncomingKind } from '../../contract/formats/incoming-kinds.ts';
 import { RefusedInput } from '../../contract/refusal.ts';
 import { namesNeeded } from './csv.ts';
 import { delimiterOf, FIRST_ROWS, likelyHeader } from './delimiter.ts';

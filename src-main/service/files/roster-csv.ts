@@ -1,14 +1,14 @@
-import type { BagFile } from '../../contract/bag-file.ts';
+import type { BagFile } from '../../contract/formats/bag-file.ts';
 import { distanceUnitSchema, speedUnitSchema, type Units } from '../../contract/primitives.ts';
-import { checkBagFile } from '../../contract/read-bag.ts';
+import { checkBagFile } from '../../contract/formats/read-bag.ts';
 import { RefusedInput } from '../../contract/refusal.ts';
 import { toMajor } from '../../contract/money.ts';
 import { fromMph } from '../../contract/units.ts';
-import { findBag } from '../../../db/repositories/bags.ts';
-import { listPlayers, readPlayer, roster } from '../../../db/repositories/players.ts';
+import { findBag } from '../../../db/repositories/bags/bags.ts';
+import { listPlayers, readPlayer, roster } from '../../../db/repositories/bags/players.ts';
 import type { Db } from '../../../db/sqlite.ts';
-import { addPlayer } from '../add-player.ts';
-import { usualBag } from '../usual-bag.ts';
+import { addPlayer } from '../bags/add-player.ts';
+import { usualBag } from '../bags/usual-bag.ts';
 import {
   badRows,
   cellNumber,

@@ -1,4 +1,4 @@
-import type { FileSource } from '../../contract/calls/incoming.ts';
+import type { FileSource } from '../../contract/calls/program/incoming.ts';
 import { csvText } from './csv.ts';
 import type { Uploads } from './uploads.ts';
 

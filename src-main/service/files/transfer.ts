@@ -1,17 +1,17 @@
-import { readBagFile } from '../../contract/read-bag.ts';
-import { exportDatabase } from '../../../db/backup.ts';
-import { checkImport, importDatabase, type ImportReport } from '../../../db/import.ts';
-import type { Replaced } from '../../../db/replace.ts';
-import { roster } from '../../../db/repositories/players.ts';
+import { readBagFile } from '../../contract/formats/read-bag.ts';
+import { exportDatabase } from '../../../db/files/backup.ts';
+import { checkImport, importDatabase, type ImportReport } from '../../../db/files/import.ts';
+import type { Replaced } from '../../../db/files/replace.ts';
+import { roster } from '../../../db/repositories/bags/players.ts';
 import type { Db } from '../../../db/sqlite.ts';
-import { undoable } from '../../../db/undo.ts';
+import { undoable } from '../../../db/undo/undo.ts';
 import { refuseUnknownArchetypes } from '../../worker/answer.ts';
-import { addPlayer } from '../add-player.ts';
-import { databaseFile } from '../backups.ts';
-import { loadBag } from '../bag-store.ts';
-import { readCatalogue } from '../catalogue.ts';
-import { stepLabel } from '../steps.ts';
-import { openStore } from '../store.ts';
+import { addPlayer } from '../bags/add-player.ts';
+import { databaseFile } from '../records/backups.ts';
+import { loadBag } from '../bags/bag-store.ts';
+import { readCatalogue } from '../records/catalogue.ts';
+import { stepLabel } from '../records/steps.ts';
+import { openStore } from '../records/store.ts';
 import { csvText } from './csv.ts';
 import {
   exportPriceList,

@@ -3,8 +3,8 @@ import { mkdtempSync, openSync, readdirSync, readFileSync, closeSync, rmSync, wr
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { guarded, StorageError } from '../../../db/errors.ts';
-import { makePrivateFolder } from '../../../db/files.ts';
-import { MOST_BYTES } from '../../contract/incoming-kinds.ts';
+import { makePrivateFolder } from '../../../db/files/files.ts';
+import { MOST_BYTES } from '../../contract/formats/incoming-kinds.ts';
 import { RefusedInput } from '../../contract/refusal.ts';
 
 export type Upload = { id: string; name: string; file: string; bytes: number };

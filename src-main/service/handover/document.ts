@@ -1,13 +1,13 @@
-import type { DocumentLanguage, Paper } from '../../contract/calls/handover.ts';
-import { documentLanguageSchema } from '../../contract/calls/handover.ts';
+import type { DocumentLanguage, Paper } from '../../contract/calls/answers/handover.ts';
+import { documentLanguageSchema } from '../../contract/calls/answers/handover.ts';
 import type { BagTask } from '../../worker/bag-task.ts';
 import { readHandover } from '../../../db/repositories/handover.ts';
 import { readPlan } from '../../../db/repositories/plans.ts';
 import { missing } from '../../../db/statement.ts';
 import { USUAL_LOCALES, type HandOverFormat, type HandOverTask } from '../../worker/handover.ts';
 import type { Context } from '../handler.ts';
-import { questionKept, questionOf } from '../question.ts';
-import { recordSchema } from '../plan-records.ts';
+import { questionKept, questionOf } from '../answers/question.ts';
+import { recordSchema } from '../answers/plan-records.ts';
 import { readLetterhead } from './letterhead.ts';
 
 /** Which document: of the plan as it is now, or of a record of what was picked. */

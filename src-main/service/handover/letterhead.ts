@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Paper } from '../../contract/calls/handover.ts';
+import type { Paper } from '../../contract/calls/answers/handover.ts';
 import { deleteSetting, getSetting, setSetting } from '../../../db/repositories/settings.ts';
 import type { Db } from '../../../db/sqlite.ts';
 import { pictureBytes, pictureData, PictureError } from './picture.ts';

@@ -1,4 +1,4 @@
-import type { Archetype } from '../../contract/catalogue.ts';
+import type { Archetype } from '../../contract/formats/catalogue.ts';
 import { loftOf, shortName } from '../../domain/player/typical-loft.ts';
 
 /** The trade's short names by kind, and how far (degrees) a loft may be from the typical one to bear the name. */

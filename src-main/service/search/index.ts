@@ -1,10 +1,10 @@
-import type { SearchAnswer } from '../../contract/calls/search.ts';
-import type { Archetype } from '../../contract/catalogue.ts';
+import type { SearchAnswer } from '../../contract/calls/program/search.ts';
+import type { Archetype } from '../../contract/formats/catalogue.ts';
 import { german } from '../../domain/advice/words/de.ts';
 import { english } from '../../domain/advice/words/en.ts';
 import { adviceWords } from '../../domain/advice/words/index.ts';
-import { listBags } from '../../../db/repositories/bags.ts';
-import { readPriceNote } from '../../../db/repositories/price-notes.ts';
+import { listBags } from '../../../db/repositories/bags/bags.ts';
+import { readPriceNote } from '../../../db/repositories/prices/price-notes.ts';
 import {
   clubNames,
   clubsNamed,
@@ -13,8 +13,8 @@ import {
   type PlayerName,
 } from '../../../db/repositories/search.ts';
 import type { Db } from '../../../db/sqlite.ts';
-import { noteOf } from '../note-rows.ts';
-import { readAssumptions } from '../price-bands.ts';
+import { noteOf } from '../prices/note-rows.ts';
+import { readAssumptions } from '../prices/price-bands.ts';
 import { knownShortName, longName, memberNames, shortNamesOf } from './club-names.ts';
 import { searchNotes } from './note-search.ts';
 import { textIndex, type Found, type TextIndex } from './text-index.ts';

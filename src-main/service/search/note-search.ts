@@ -1,4 +1,4 @@
-import type { Archetype } from '../../contract/catalogue.ts';
+import type { Archetype } from '../../contract/formats/catalogue.ts';
 import { notesSaying } from '../../../db/repositories/search.ts';
 import type { Db } from '../../../db/sqlite.ts';
 import { longName, shortNamesOf } from './club-names.ts';

@@ -1,5 +1,5 @@
 import type { CallResult } from '../../contract/calls/index.ts';
-import type { ClubFile } from '../../contract/bag-file.ts';
+import type { ClubFile } from '../../contract/formats/bag-file.ts';
 import { clubShortName } from '../../domain/player/typical-loft.ts';
 import { decimalIn } from '../files/csv.ts';
 import { knownShortName } from '../search/club-names.ts';

@@ -1,7 +1,7 @@
-import type { ShotMapping } from '../../contract/calls/shots.ts';
+import type { ShotMapping } from '../../contract/calls/records/shots.ts';
 import { RefusedInput } from '../../contract/refusal.ts';
 import { toMph, toYards } from '../../contract/units.ts';
-import { readShotRows, type ShotRow } from '../../domain/player/shot-rows.ts';
+import { readShotRows, type ShotRow } from '../../domain/player/shots/shot-rows.ts';
 import { cellText, type BadRow } from '../files/csv.ts';
 import type { ShotTable } from './table.ts';
 

@@ -1,8 +1,8 @@
-import type { BagFile } from '../../contract/bag-file.ts';
-import type { ShotClub, ShotMapping } from '../../contract/calls/shots.ts';
+import type { BagFile } from '../../contract/formats/bag-file.ts';
+import type { ShotClub, ShotMapping } from '../../contract/calls/records/shots.ts';
 import { fromYards } from '../../contract/units.ts';
-import type { ShotRow } from '../../domain/player/shot-rows.ts';
-import { summariseShots } from '../../domain/player/shots.ts';
+import type { ShotRow } from '../../domain/player/shots/shot-rows.ts';
+import { summariseShots } from '../../domain/player/shots/shots.ts';
 import { proposedClub } from './proposed.ts';
 import { clubOf } from './read.ts';
 

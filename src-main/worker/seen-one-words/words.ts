@@ -1,4 +1,4 @@
-import type { SeenOne } from '../../contract/calls/prices.ts';
+import type { SeenOne } from '../../contract/calls/money/prices.ts';
 
 export type SeenOneFigures = {
   archetype: string;

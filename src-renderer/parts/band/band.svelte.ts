@@ -1,4 +1,4 @@
-import type { Band, Saved } from '../../state/edits.ts';
+import type { Band, Saved } from '../../state/service/edits.ts';
 import { readBand, BAND_PARTS, type BandPart, type BandTexts } from './read-band.ts';
 
 type Options = {

@@ -1,4 +1,4 @@
-import type { Band } from '../../state/edits.ts';
+import type { Band } from '../../state/service/edits.ts';
 import { words } from '../../words/index.ts';
 
 export const BAND_PARTS = ['low', 'likely', 'high'] as const;

@@ -1,4 +1,4 @@
-import type { Saved } from '../../state/edits.ts';
+import type { Saved } from '../../state/service/edits.ts';
 
 export type Read<V> = { value: V } | { message: string };
 

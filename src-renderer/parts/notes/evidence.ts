@@ -1,5 +1,5 @@
-import type { Answer } from '../../../src-main/contract/calls/answers.ts';
-import type { Formats } from '../../state/formats.ts';
+import type { Answer } from '../../../src-main/contract/calls/answers/answers.ts';
+import type { Formats } from '../../state/format/formats.ts';
 import { words } from '../../words/index.ts';
 
 type Evidence = Answer['plan']['findings'][number]['evidence'][number];

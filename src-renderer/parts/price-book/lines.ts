@@ -1,6 +1,6 @@
 import type { CallResult } from '../../../src-main/contract/calls/index.ts';
-import type { BandAnswer } from '../../../src-main/contract/calls/prices.ts';
-import type { CatalogueLine } from '../../state/catalogue.svelte.ts';
+import type { BandAnswer } from '../../../src-main/contract/calls/money/prices.ts';
+import type { CatalogueLine } from '../../state/prices/catalogue.svelte.ts';
 import { searchCatalogue } from '../prices/archetype-search.ts';
 
 type Other = CallResult<'prices.bands'>['otherCurrencies'][number];

@@ -1,4 +1,4 @@
-import type { CatalogueLine } from '../../state/catalogue.svelte.ts';
+import type { CatalogueLine } from '../../state/prices/catalogue.svelte.ts';
 
 /** As many as can be looked through in a list that opens below a field. */
 export const MOST_SHOWN = 60;

@@ -1,8 +1,8 @@
 import type { CallResult } from '../../../src-main/contract/calls/index.ts';
 import type { CallError } from '../../../src-main/contract/gate.ts';
 import { SvelteMap, SvelteSet } from 'svelte/reactivity';
-import { CallFailed } from '../client.ts';
-import type { Edited, Records } from '../records.svelte.ts';
+import { CallFailed } from '../service/client.ts';
+import type { Edited, Records } from '../service/records.svelte.ts';
 import type { WaitingFile } from './intake.svelte.ts';
 
 type Preview = CallResult<'files.previewBag'>;

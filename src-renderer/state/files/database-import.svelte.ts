@@ -1,6 +1,6 @@
 import type { CallResult } from '../../../src-main/contract/calls/index.ts';
-import { Live } from '../live.svelte.ts';
-import type { Edited, Records } from '../records.svelte.ts';
+import { Live } from '../service/live.svelte.ts';
+import type { Edited, Records } from '../service/records.svelte.ts';
 import type { WaitingFile } from './intake.svelte.ts';
 
 /** Whole records before they take the place of those that are here. */

@@ -1,12 +1,12 @@
-import type { IncomingKind } from '../../../src-main/contract/incoming-kinds.ts';
-import type { Incoming } from '../../../src-main/contract/calls/incoming.ts';
+import type { IncomingKind } from '../../../src-main/contract/formats/incoming-kinds.ts';
+import type { Incoming } from '../../../src-main/contract/calls/program/incoming.ts';
 import { OPENED_EVENT, type CallError } from '../../../src-main/contract/gate.ts';
 import { words } from '../../words/index.ts';
-import { CallFailed } from '../client.ts';
-import { isoDay } from '../formats.ts';
-import type { Page } from '../places.ts';
-import type { Records } from '../records.svelte.ts';
-import type { Route } from '../route.svelte.ts';
+import { CallFailed } from '../service/client.ts';
+import { isoDay } from '../format/formats.ts';
+import type { Page } from '../window/places.ts';
+import type { Records } from '../service/records.svelte.ts';
+import type { Route } from '../window/route.svelte.ts';
 import { mostBytes, sentName } from './sending.ts';
 
 /** A file that was sent and waits for its preview to be agreed to. `day`: it was last changed, where that is known. */

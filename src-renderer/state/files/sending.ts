@@ -1,4 +1,4 @@
-import { MOST_BYTES, type IncomingKind } from '../../../src-main/contract/incoming-kinds.ts';
+import { MOST_BYTES, type IncomingKind } from '../../../src-main/contract/formats/incoming-kinds.ts';
 
 /** The most that a file of such a name may hold, bytes: what is refused anyway need not be sent first. */
 export function mostBytes(name: string): number {

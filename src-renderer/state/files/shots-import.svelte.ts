@@ -1,11 +1,11 @@
-import type { BagFile, ClubFile } from '../../../src-main/contract/bag-file.ts';
+import type { BagFile, ClubFile } from '../../../src-main/contract/formats/bag-file.ts';
 import type { CallResult } from '../../../src-main/contract/calls/index.ts';
-import type { ShotMapping } from '../../../src-main/contract/calls/shots.ts';
+import type { ShotMapping } from '../../../src-main/contract/calls/records/shots.ts';
 import type { CallError } from '../../../src-main/contract/gate.ts';
 import { SvelteMap, SvelteSet } from 'svelte/reactivity';
-import { isoToday } from '../formats.ts';
-import { Live } from '../live.svelte.ts';
-import type { Edited, Records } from '../records.svelte.ts';
+import { isoToday } from '../format/formats.ts';
+import { Live } from '../service/live.svelte.ts';
+import type { Edited, Records } from '../service/records.svelte.ts';
 import type { WaitingFile } from './intake.svelte.ts';
 
 export const SHOT_COLUMNS = ['club', 'carry', 'total', 'ballSpeed', 'launch', 'spin'] as const;

@@ -1,7 +1,7 @@
 import type { CallArgs, CallResult } from '../../../src-main/contract/calls/index.ts';
 import type { Units } from '../../../src-main/contract/primitives.ts';
-import { Live } from '../live.svelte.ts';
-import type { Edited, Records } from '../records.svelte.ts';
+import { Live } from '../service/live.svelte.ts';
+import type { Edited, Records } from '../service/records.svelte.ts';
 import type { WaitingFile } from './intake.svelte.ts';
 
 export type Decimal = '.' | ',';

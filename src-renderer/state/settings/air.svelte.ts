@@ -1,9 +1,9 @@
 import type { CallArgs, CallResult } from '../../../src-main/contract/calls/index.ts';
 import type { CallError } from '../../../src-main/contract/gate.ts';
-import type { Saved } from '../edits.ts';
-import { Live } from '../live.svelte.ts';
-import type { Records } from '../records.svelte.ts';
-import { fieldMessage } from '../refusals.ts';
+import type { Saved } from '../service/edits.ts';
+import { Live } from '../service/live.svelte.ts';
+import type { Records } from '../service/records.svelte.ts';
+import { fieldMessage } from '../service/refusals.ts';
 
 type Air = NonNullable<CallArgs<'air.set'>['air']>;
 

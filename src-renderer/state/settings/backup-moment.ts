@@ -1,4 +1,4 @@
-import type { BackupLine } from '../../../src-main/contract/calls/files.ts';
+import type { BackupLine } from '../../../src-main/contract/calls/program/files.ts';
 
 /** The moment in a backup's name: an ISO time whose colons a file name cannot have. */
 export function momentOf({ takenAt }: Pick<BackupLine, 'takenAt'>): string {

@@ -1,7 +1,7 @@
-import type { BackupLine } from '../../../src-main/contract/calls/files.ts';
+import type { BackupLine } from '../../../src-main/contract/calls/program/files.ts';
 import type { CallError } from '../../../src-main/contract/gate.ts';
-import { Live } from '../live.svelte.ts';
-import type { Edited, Records } from '../records.svelte.ts';
+import { Live } from '../service/live.svelte.ts';
+import type { Edited, Records } from '../service/records.svelte.ts';
 
 export class BackupsState {
   #records: Records;

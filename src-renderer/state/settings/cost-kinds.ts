@@ -1,4 +1,4 @@
-import type { CostLineFile } from '../../../src-main/contract/calls/costs.ts';
+import type { CostLineFile } from '../../../src-main/contract/calls/money/costs.ts';
 
 export type CostKind = CostLineFile['kind'];
 

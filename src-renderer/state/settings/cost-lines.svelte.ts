@@ -1,11 +1,11 @@
 import type { CallResult } from '../../../src-main/contract/calls/index.ts';
-import type { CostLineFile } from '../../../src-main/contract/calls/costs.ts';
+import type { CostLineFile } from '../../../src-main/contract/calls/money/costs.ts';
 import type { CallError } from '../../../src-main/contract/gate.ts';
-import type { Saved } from '../edits.ts';
+import type { Saved } from '../service/edits.ts';
 import { COST_KINDS, ONCE, type CostKind } from './cost-kinds.ts';
-import { Live } from '../live.svelte.ts';
-import type { Records } from '../records.svelte.ts';
-import { fieldMessage } from '../refusals.ts';
+import { Live } from '../service/live.svelte.ts';
+import type { Records } from '../service/records.svelte.ts';
+import { fieldMessage } from '../service/refusals.ts';
 
 export type CostLine = CallResult<'costs.list'>[number];
 

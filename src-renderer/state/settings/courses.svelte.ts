@@ -1,11 +1,11 @@
 import type { CallResult } from '../../../src-main/contract/calls/index.ts';
-import type { CourseLine, HoleFile } from '../../../src-main/contract/calls/courses.ts';
+import type { CourseLine, HoleFile } from '../../../src-main/contract/calls/records/courses.ts';
 import type { CallError } from '../../../src-main/contract/gate.ts';
-import { CallFailed } from '../client.ts';
-import type { Saved } from '../edits.ts';
-import { Live } from '../live.svelte.ts';
-import type { Records } from '../records.svelte.ts';
-import { fieldMessage } from '../refusals.ts';
+import { CallFailed } from '../service/client.ts';
+import type { Saved } from '../service/edits.ts';
+import { Live } from '../service/live.svelte.ts';
+import type { Records } from '../service/records.svelte.ts';
+import { fieldMessage } from '../service/refusals.ts';
 
 /** The named courses, and which of them the open bag's player plays. Lengths are in the bag's unit. */
 export class CoursesState {

@@ -1,6 +1,6 @@
 import type { CallResult } from '../../../src-main/contract/calls/index.ts';
-import { Live } from '../live.svelte.ts';
-import type { Edited, Records } from '../records.svelte.ts';
+import { Live } from '../service/live.svelte.ts';
+import type { Edited, Records } from '../service/records.svelte.ts';
 
 export type Erasable = { id: number; name: string; isArchived: boolean };
 

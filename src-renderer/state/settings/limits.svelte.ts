@@ -1,9 +1,9 @@
-import type { ConventionsFile } from '../../../src-main/contract/calls/reckoning.ts';
+import type { ConventionsFile } from '../../../src-main/contract/calls/answers/reckoning.ts';
 import type { CallError } from '../../../src-main/contract/gate.ts';
-import type { Saved } from '../edits.ts';
-import { Live } from '../live.svelte.ts';
-import type { Records } from '../records.svelte.ts';
-import { fieldMessage } from '../refusals.ts';
+import type { Saved } from '../service/edits.ts';
+import { Live } from '../service/live.svelte.ts';
+import type { Records } from '../service/records.svelte.ts';
+import { fieldMessage } from '../service/refusals.ts';
 import { ownValues } from './own-values.ts';
 
 export type GapKey = Exclude<keyof ConventionsFile['limits'][number], 'fromMph'>;

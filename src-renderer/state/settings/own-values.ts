@@ -1,4 +1,4 @@
-import type { ConventionsFile } from '../../../src-main/contract/calls/reckoning.ts';
+import type { ConventionsFile } from '../../../src-main/contract/calls/answers/reckoning.ts';
 
 /** How many of the values are not the usual ones. */
 export function ownValues(now: ConventionsFile, usual: ConventionsFile): number {

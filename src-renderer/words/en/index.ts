@@ -1,16 +1,16 @@
-import { bag } from './bag.ts';
+import { bag } from './screens/bag.ts';
 import { charts } from './charts.ts';
-import { files } from './files.ts';
-import { handover } from './handover.ts';
-import { ladder } from './ladder.ts';
-import { players } from './players.ts';
-import { prices } from './prices.ts';
+import { files } from './screens/files.ts';
+import { handover } from './screens/handover.ts';
+import { ladder } from './screens/ladder.ts';
+import { players } from './screens/players.ts';
+import { prices } from './screens/prices.ts';
 import { program } from './program.ts';
 import { keeping } from './keeping.ts';
 import { reckoning } from './reckoning.ts';
 import { settings } from './settings.ts';
-import { side } from './side.ts';
-import { spend } from './spend.ts';
+import { side } from './screens/side.ts';
+import { spend } from './screens/spend.ts';
 import { steps } from './steps.ts';
 
 /** English: every text of the window, a file a screen. Figures come in printed; sentences are short and blame nobody. */

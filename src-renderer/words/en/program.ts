@@ -1,5 +1,5 @@
-import type { Settings } from '../../../src-main/contract/calls/program.ts';
-import type { Page } from '../../state/places.ts';
+import type { Settings } from '../../../src-main/contract/calls/program/program.ts';
+import type { Page } from '../../state/window/places.ts';
 
 const SCREENS: Record<Page, string> = {
   players: 'Players',

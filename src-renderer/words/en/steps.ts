@@ -1,7 +1,7 @@
-import type { ClubPatch } from '../../../src-main/contract/calls/bags.ts';
-import type { AddedPatch, LetterheadPatch } from '../../../src-main/contract/calls/handover.ts';
+import type { ClubPatch } from '../../../src-main/contract/calls/records/bags.ts';
+import type { AddedPatch, LetterheadPatch } from '../../../src-main/contract/calls/answers/handover.ts';
 import type { UndoableCall } from '../../../src-main/contract/calls/index.ts';
-import type { PlayerPatch } from '../../../src-main/contract/calls/players.ts';
+import type { PlayerPatch } from '../../../src-main/contract/calls/records/players.ts';
 
 export type StepField = keyof ClubPatch | keyof PlayerPatch | keyof LetterheadPatch | keyof AddedPatch;
 

@@ -5,7 +5,7 @@ import { join, resolve } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { build } from 'vite';
-import type { BagFile } from '../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../src-main/contract/formats/bag-file.ts';
 import type { CallArgs, CallName, CallResult } from '../../../src-main/contract/calls/index.ts';
 import type { CallAnswer, CallRequest, Gate } from '../../../src-main/contract/gate.ts';
 import { ANSWER_HEADERS, pageHeaders } from '../../../src-main/host/headers.ts';

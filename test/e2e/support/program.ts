@@ -9,7 +9,7 @@ import {
   type BrowserContextOptions,
   type Page,
 } from 'playwright';
-import { findChromium } from '../../../build/find-chromium.mjs';
+import { findChromium } from '../../../build/find/find-chromium.mjs';
 
 const ROOT = resolve(import.meta.dirname, '..', '..', '..');
 

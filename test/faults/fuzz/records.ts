@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { CallAnswer, Gate } from '../../../src-main/contract/gate.ts';
-import { DATABASE_NAME } from '../../../src-main/service/data-folder.ts';
+import { DATABASE_NAME } from '../../../src-main/service/records/data-folder.ts';
 import { createService } from '../../../src-main/service/service.ts';
 import { poolsOf, BAG_TEXT, PRICES_TEXT } from './pools.ts';
 import type { Pools } from './from-schema.ts';

@@ -1,7 +1,7 @@
 // The program under load, to be killed: node child.ts <data folder> <seed>. Says each commit before the next begins.
 import { join } from 'node:path';
 import { createService } from '../../../src-main/service/service.ts';
-import { DATABASE_NAME } from '../../../src-main/service/data-folder.ts';
+import { DATABASE_NAME } from '../../../src-main/service/records/data-folder.ts';
 import { mulberry32 } from '../../support/random.ts';
 import { filesOf, pickOp, type Load } from './load.ts';
 import { say, stateOf } from './protocol.ts';

@@ -1,15 +1,15 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { backupFolderOf, listBackups } from '../../../db/backup.ts';
-import { checkLinks } from '../../../db/check.ts';
-import { logicalDump } from '../../../db/dump.ts';
-import { checkImport } from '../../../db/import.ts';
+import { backupFolderOf, listBackups } from '../../../db/files/backup.ts';
+import { checkLinks } from '../../../db/schema/check.ts';
+import { logicalDump } from '../../../db/schema/dump.ts';
+import { checkImport } from '../../../db/files/import.ts';
 import { loadMigrations } from '../../../db/migration-files.ts';
 import type { Db } from '../../../db/sqlite.ts';
-import { history, redo, undo } from '../../../db/undo.ts';
-import { verifyFile } from '../../../db/verify.ts';
-import { DATABASE_NAME } from '../../../src-main/service/data-folder.ts';
-import { openStore } from '../../../src-main/service/store.ts';
+import { history, redo, undo } from '../../../db/undo/undo.ts';
+import { verifyFile } from '../../../db/files/verify.ts';
+import { DATABASE_NAME } from '../../../src-main/service/records/data-folder.ts';
+import { openStore } from '../../../src-main/service/records/store.ts';
 import { filesOf, SAVED } from './load.ts';
 import { fingerprint, stateOf, stateOfDump, type Line, type State } from './protocol.ts';
 

@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { backupFolderOf, listBackups } from '../../../db/backup.ts';
-import { logicalDump } from '../../../db/dump.ts';
+import { backupFolderOf, listBackups } from '../../../db/files/backup.ts';
+import { logicalDump } from '../../../db/schema/dump.ts';
 import { connect } from '../../../db/sqlite.ts';
 import {
   calls,

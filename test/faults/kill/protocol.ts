@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { writeSync } from 'node:fs';
-import { logicalDump } from '../../../db/dump.ts';
+import { logicalDump } from '../../../db/schema/dump.ts';
 import { connect } from '../../../db/sqlite.ts';
 
 /**

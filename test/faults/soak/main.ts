@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { chromium } from 'playwright';
 import { ensureBuilt } from '../../../build/ensure-built.mjs';
-import { findChromium } from '../../../build/find-chromium.mjs';
+import { findChromium } from '../../../build/find/find-chromium.mjs';
 import { BAG_TEXT, PRICES_TEXT } from '../fuzz/pools.ts';
 import { judgeFlat, type Sample } from './flat.ts';
 

@@ -1,19 +1,19 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { backupFolderOf, exportDatabase, listBackups, makeBackup } from '../../../db/backup.ts';
+import { backupFolderOf, exportDatabase, listBackups, makeBackup } from '../../../db/files/backup.ts';
 import { erasePlayer } from '../../../db/erase.ts';
-import { importDatabase } from '../../../db/import.ts';
-import { applyMigrations } from '../../../db/migrate.ts';
+import { importDatabase } from '../../../db/files/import.ts';
+import { applyMigrations } from '../../../db/schema/migrate.ts';
 import { loadMigrations } from '../../../db/migration-files.ts';
 import { openDatabase } from '../../../db/open.ts';
-import { createPlayer } from '../../../db/repositories/players.ts';
-import { restoreBackup } from '../../../db/restore.ts';
+import { createPlayer } from '../../../db/repositories/bags/players.ts';
+import { restoreBackup } from '../../../db/files/restore.ts';
 import { connect, type Db } from '../../../db/sqlite.ts';
-import { undo, undoable } from '../../../db/undo.ts';
-import { readBagFile } from '../../../src-main/contract/read-bag.ts';
-import { addPlayer } from '../../../src-main/service/add-player.ts';
+import { undo, undoable } from '../../../db/undo/undo.ts';
+import { readBagFile } from '../../../src-main/contract/formats/read-bag.ts';
+import { addPlayer } from '../../../src-main/service/bags/add-player.ts';
 import { saveWhole } from '../../../src-main/service/handover/save.ts';
-import { openStore } from '../../../src-main/service/store.ts';
+import { openStore } from '../../../src-main/service/records/store.ts';
 import { bagFile } from '../../support/bags.ts';
 
 /** A piece of work that is killed before each of its steps: what lies there before, and the work. */

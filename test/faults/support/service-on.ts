@@ -8,7 +8,7 @@ import {
   type CallResult,
 } from '../../../src-main/contract/calls/index.ts';
 import type { CallError, Gate } from '../../../src-main/contract/gate.ts';
-import { DATABASE_NAME } from '../../../src-main/service/data-folder.ts';
+import { DATABASE_NAME } from '../../../src-main/service/records/data-folder.ts';
 import { createService } from '../../../src-main/service/service.ts';
 import { bagFile } from '../../support/bags.ts';
 import { stateOf } from '../kill/protocol.ts';

@@ -1,4 +1,4 @@
-import type { BagFile } from '../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../src-main/contract/formats/bag-file.ts';
 import { bagFile, withClub, without } from '../../support/bags.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../db/catalogue/index.ts';
-import type { Archetype } from '../../../src-main/contract/catalogue.ts';
+import type { Archetype } from '../../../src-main/contract/formats/catalogue.ts';
 import { clubRows, eraLofts, hull, isWithin, sevenIronBands } from './outside-ranges.ts';
 import type { Range } from './outside-ranges.ts';
 

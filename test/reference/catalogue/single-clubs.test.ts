@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../db/catalogue/index.ts';
-import type { Archetype } from '../../../src-main/contract/catalogue.ts';
+import type { Archetype } from '../../../src-main/contract/formats/catalogue.ts';
 import { clubRows, driverLoftRows, hull, isWithin, wedgeLofts, wedgeStepLofts } from './outside-ranges.ts';
 import type { ClubRow } from './outside-ranges.ts';
 

@@ -2,8 +2,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
-import { findChromium } from '../../../build/find-chromium.mjs';
-import { planFileSchema } from '../../../src-main/contract/plan-file.ts';
+import { findChromium } from '../../../build/find/find-chromium.mjs';
+import { planFileSchema } from '../../../src-main/contract/formats/plan-file.ts';
 import { handoverCommand } from '../../../src-main/cli/commands/handover.ts';
 import { runCommand } from '../../../src-main/cli/run.ts';
 

@@ -1,5 +1,5 @@
 import { formatMoney, toMinor } from '../../../src-main/contract/money.ts';
-import type { PlanFile } from '../../../src-main/contract/plan-file.ts';
+import type { PlanFile } from '../../../src-main/contract/formats/plan-file.ts';
 
 /** The figures of a plan file as a reader of that locale sees them, made here with Intl alone. */
 export function figuresOf(plan: PlanFile, locale: string) {

@@ -7,8 +7,8 @@ import { mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { findChromium } from '../../../build/find-chromium.mjs';
-import { html, type Paper } from '../../../src-main/domain/report/html.ts';
+import { findChromium } from '../../../build/find/find-chromium.mjs';
+import { html, type Paper } from '../../../src-main/domain/report/formats/html.ts';
 import { openChromiumPrinter } from '../../../src-main/host/print/chromium-printer.ts';
 import type { Printer } from '../../../src-main/service/handover/printer.ts';
 import { png } from '../../unit/service/handover/pictures.ts';

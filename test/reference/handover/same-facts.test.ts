@@ -1,8 +1,8 @@
 import Papa from 'papaparse';
 import { describe, expect, it } from 'vitest';
-import { csv } from '../../../src-main/domain/report/csv.ts';
-import { html } from '../../../src-main/domain/report/html.ts';
-import { markdown } from '../../../src-main/domain/report/markdown.ts';
+import { csv } from '../../../src-main/domain/report/formats/csv.ts';
+import { html } from '../../../src-main/domain/report/formats/html.ts';
+import { markdown } from '../../../src-main/domain/report/formats/markdown.ts';
 import { pipeTables } from '../../unit/domain/report/pipe-tables.ts';
 import { make, NAMES, type Made } from '../../unit/domain/report/variants.ts';
 import { figuresOf, holds, plain } from './figures.ts';

@@ -10,7 +10,7 @@ import {
   type Instance,
   type Point,
 } from '../../../src-main/domain/solve/index.ts';
-import { realistic } from '../../bench/solve-instances.ts';
+import { realistic } from '../../bench/support/solve-instances.ts';
 import { mulberry32 } from '../../support/random.ts';
 import * as answers from './highs/answers.ts';
 import { Coverage } from './highs/coverage.ts';

@@ -6,7 +6,7 @@ import {
   type Instance,
   type Point,
 } from '../../../src-main/domain/solve/index.ts';
-import { realistic } from '../../bench/solve-instances.ts';
+import { realistic } from '../../bench/support/solve-instances.ts';
 import { mulberry32 } from '../../support/random.ts';
 import { priced } from './highs/answers.ts';
 import { mixedInstance } from './highs/instances.ts';

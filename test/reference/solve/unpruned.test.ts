@@ -12,7 +12,7 @@ import { run } from '../../../src-main/domain/solve/program/run.ts';
 import { scenarioOf, undecided } from '../../../src-main/domain/solve/search/scenario.ts';
 import { search } from '../../../src-main/domain/solve/search/search.ts';
 import { pureWeights } from '../../../src-main/domain/solve/bounds/weights.ts';
-import { realistic } from '../../bench/solve-instances.ts';
+import { realistic } from '../../bench/support/solve-instances.ts';
 
 // Source: the plain dynamic program over every pair of clubs, with nothing ruled out by bounds. Small instances
 // prove that program by trying every bag; here it proves the bounds, at sizes that no one can try.

@@ -1,11 +1,11 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { tryLock } from '../../../db/lock.ts';
+import { tryLock } from '../../../db/files/lock.ts';
 import { runHost, type HostParts } from '../../../src-main/browser-host/host.ts';
-import { presentDisplay } from '../../../src-main/browser-host/display.ts';
-import { whyItEnded } from '../../../src-main/browser-host/window.ts';
-import { createLog } from '../../../src-main/host/log.ts';
+import { presentDisplay } from '../../../src-main/browser-host/window/display.ts';
+import { whyItEnded } from '../../../src-main/browser-host/window/window.ts';
+import { createLog } from '../../../src-main/host/faults/log.ts';
 import { fakeGate, makeRenderer, makeTempDir } from './kit.ts';
 
 let temp: ReturnType<typeof makeTempDir>;

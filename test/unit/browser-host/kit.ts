@@ -3,7 +3,11 @@ import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { CallAnswer, CallRequest, Gate, GatePage, HostEvent } from '../../../src-main/contract/gate.ts';
-import { startLoopback, type Loopback, type LoopbackOptions } from '../../../src-main/browser-host/server.ts';
+import {
+  startLoopback,
+  type Loopback,
+  type LoopbackOptions,
+} from '../../../src-main/browser-host/http/server.ts';
 
 /** What lies beside the served folder and must never be read out of it. */
 export const OUTSIDE = 'written outside of the window';

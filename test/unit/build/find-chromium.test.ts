@@ -1,8 +1,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { findChromium } from '../../../build/find-chromium.mjs';
-import { findElectron } from '../../../build/find-electron.mjs';
+import { findChromium } from '../../../build/find/find-chromium.mjs';
+import { findElectron } from '../../../build/find/find-electron.mjs';
 import { makeTempDir } from '../browser-host/kit.ts';
 
 const only =

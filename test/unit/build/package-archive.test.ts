@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
-import { ARCHIVE_CHECKS } from '../../../build/package/archive-checks.ts';
-import { packagesIn, type Packed, type PackedFile } from '../../../build/package/packed.ts';
+import { ARCHIVE_CHECKS } from '../../../build/package/checks/archive-checks.ts';
+import { packagesIn, type Packed, type PackedFile } from '../../../build/package/checks/packed.ts';
 import type { Project } from '../../../build/package/project.ts';
 
 const PROJECT: Project = {

@@ -2,8 +2,8 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { ALL_FUSES, fuseProblems, setFuses } from '../../../build/package/fuses.ts';
-import { makeStubElectron } from '../../../build/package/stub-electron.ts';
-import { FUSES } from '../../../src-main/electron-host/security-policy.ts';
+import { makeStubElectron } from '../../../build/package/checks/stub-electron.ts';
+import { FUSES } from '../../../src-main/electron-host/policy/security-policy.ts';
 import { makeTempDir } from '../browser-host/kit.ts';
 
 const temp = makeTempDir();

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { licenceProblems, updateProblems } from '../../../build/package/folder-checks.ts';
+import { licenceProblems, updateProblems } from '../../../build/package/checks/folder-checks.ts';
 import { readShipped } from '../../../build/package/licences.ts';
 import { noticeText, shippedFolders } from '../../../build/package/notice.ts';
 import { makeTempDir } from '../browser-host/kit.ts';

@@ -3,9 +3,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { archetypeSchema } from '../../../src-main/contract/catalogue.ts';
-import { flightRowSchema } from '../../../src-main/contract/flight-file.ts';
-import { solutionSchema } from '../../../src-main/contract/instance.ts';
+import { archetypeSchema } from '../../../src-main/contract/formats/catalogue.ts';
+import { flightRowSchema } from '../../../src-main/contract/formats/flight-file.ts';
+import { solutionSchema } from '../../../src-main/contract/formats/instance.ts';
 import { cli } from '../../support/cli.ts';
 
 let folder = '';

@@ -2,8 +2,8 @@ import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'n
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { BagFile } from '../../../src-main/contract/bag-file.ts';
-import { planFileSchema, type PlanFile } from '../../../src-main/contract/plan-file.ts';
+import type { BagFile } from '../../../src-main/contract/formats/bag-file.ts';
+import { planFileSchema, type PlanFile } from '../../../src-main/contract/formats/plan-file.ts';
 import { bagFile, withClub } from '../../support/bags.ts';
 import { cli } from '../../support/cli.ts';
 

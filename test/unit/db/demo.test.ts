@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { demoBag } from '../../../db/demo/index.ts';
 import { loadCatalogue } from '../../../db/catalogue/index.ts';
-import { checkBagFile } from '../../../src-main/contract/read-bag.ts';
+import { checkBagFile } from '../../../src-main/contract/formats/read-bag.ts';
 import { refuseUnknownArchetypes } from '../../../src-main/worker/answer.ts';
 
 describe('the demos', () => {

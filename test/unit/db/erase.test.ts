@@ -1,17 +1,17 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { logicalDump } from '../../../db/dump.ts';
+import { logicalDump } from '../../../db/schema/dump.ts';
 import { erasePlayer } from '../../../db/erase.ts';
-import { seedArchetypes } from '../../../db/repositories/archetypes.ts';
-import { recordCarry } from '../../../db/repositories/carries.ts';
-import { listClubs } from '../../../db/repositories/clubs.ts';
+import { seedArchetypes } from '../../../db/repositories/prices/archetypes.ts';
+import { recordCarry } from '../../../db/repositories/bags/carries.ts';
+import { listClubs } from '../../../db/repositories/bags/clubs.ts';
 import { updateHandover } from '../../../db/repositories/handover.ts';
 import { savePlan } from '../../../db/repositories/plans.ts';
-import { createPlayer, listPlayers, updatePlayer } from '../../../db/repositories/players.ts';
-import { addShotImport } from '../../../db/repositories/shots.ts';
-import { writeBag } from '../../../db/repositories/whole-bag.ts';
-import { history, undo, undoable } from '../../../db/undo.ts';
+import { createPlayer, listPlayers, updatePlayer } from '../../../db/repositories/bags/players.ts';
+import { addShotImport } from '../../../db/repositories/bags/shots.ts';
+import { writeBag } from '../../../db/repositories/bags/whole-bag.ts';
+import { history, undo, undoable } from '../../../db/undo/undo.ts';
 import { CATALOGUE, FULL_BAG, NOW, openTemp, PLAYER, storageError, tempFolder } from './kit.ts';
 
 const SECRET = 'left wrist, since spring';

@@ -3,16 +3,16 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { onTestFinished } from 'vitest';
 import { StorageError } from '../../../db/errors.ts';
-import { applyMigrations } from '../../../db/migrate.ts';
+import { applyMigrations } from '../../../db/schema/migrate.ts';
 import { loadMigrations } from '../../../db/migration-files.ts';
 import { openDatabase } from '../../../db/open.ts';
 import {
   addOwnArchetype,
   seedArchetypes,
   type ArchetypeFields,
-} from '../../../db/repositories/archetypes.ts';
-import type { PlayerFields } from '../../../db/repositories/players.ts';
-import type { WholeBag } from '../../../db/repositories/whole-bag.ts';
+} from '../../../db/repositories/prices/archetypes.ts';
+import type { PlayerFields } from '../../../db/repositories/bags/players.ts';
+import type { WholeBag } from '../../../db/repositories/bags/whole-bag.ts';
 import { connect, type Db } from '../../../db/sqlite.ts';
 
 export const NOW = '2026-11-26T04:20:00.000Z';

@@ -1,11 +1,11 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { logicalDump } from '../../../db/dump.ts';
-import { applyMigrations, migrate } from '../../../db/migrate.ts';
+import { logicalDump } from '../../../db/schema/dump.ts';
+import { applyMigrations, migrate } from '../../../db/schema/migrate.ts';
 import { loadMigrations, type Migration } from '../../../db/migration-files.ts';
 import { openDatabase } from '../../../db/open.ts';
-import { columnsOf, keyOf, schemaProblems, USER_TABLES } from '../../../db/schema.ts';
+import { columnsOf, keyOf, schemaProblems, USER_TABLES } from '../../../db/schema/schema.ts';
 import { APPLICATION_ID, connect, pragmaNumber, type Db } from '../../../db/sqlite.ts';
 import { databaseAt, memoryDb, MIGRATIONS, NEWEST, NOW, openTemp, storageError, tempFolder } from './kit.ts';
 

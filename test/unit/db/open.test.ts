@@ -1,11 +1,11 @@
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { listBackups } from '../../../db/backup.ts';
-import { logicalDump } from '../../../db/dump.ts';
+import { listBackups } from '../../../db/files/backup.ts';
+import { logicalDump } from '../../../db/schema/dump.ts';
 import type { Migration } from '../../../db/migration-files.ts';
 import { closeDatabase } from '../../../db/open.ts';
-import { createPlayer, readPlayer } from '../../../db/repositories/players.ts';
+import { createPlayer, readPlayer } from '../../../db/repositories/bags/players.ts';
 import { APPLICATION_ID, pragmaNumber } from '../../../db/sqlite.ts';
 import {
   databaseAt,

@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
-import { listBags } from '../../../db/repositories/bags.ts';
-import { carriesOf } from '../../../db/repositories/carries.ts';
-import { listClubs, readClub } from '../../../db/repositories/clubs.ts';
-import { costLinesOf } from '../../../db/repositories/cost-lines.ts';
-import { listLots } from '../../../db/repositories/lots.ts';
+import { listBags } from '../../../db/repositories/bags/bags.ts';
+import { carriesOf } from '../../../db/repositories/bags/carries.ts';
+import { listClubs, readClub } from '../../../db/repositories/bags/clubs.ts';
+import { costLinesOf } from '../../../db/repositories/prices/cost-lines.ts';
+import { listLots } from '../../../db/repositories/bags/lots.ts';
 import { listPlans, readLatestPlan } from '../../../db/repositories/plans.ts';
-import { listPlayers, roster } from '../../../db/repositories/players.ts';
-import { notesOfBag, notesOnArchetype, sharedNotes } from '../../../db/repositories/price-notes.ts';
-import { listShotImports, shotsOfClub, shotsOfImport } from '../../../db/repositories/shots.ts';
+import { listPlayers, roster } from '../../../db/repositories/bags/players.ts';
+import { notesOfBag, notesOnArchetype, sharedNotes } from '../../../db/repositories/prices/price-notes.ts';
+import { listShotImports, shotsOfClub, shotsOfImport } from '../../../db/repositories/bags/shots.ts';
 import type { Db } from '../../../db/sqlite.ts';
 import { memoryDb, queryPlans, storageError } from './kit.ts';
 

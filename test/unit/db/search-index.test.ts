@@ -2,18 +2,18 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { erasePlayer } from '../../../db/erase.ts';
-import { migrate } from '../../../db/migrate.ts';
-import { seedArchetypes } from '../../../db/repositories/archetypes.ts';
-import { createPlayer } from '../../../db/repositories/players.ts';
+import { migrate } from '../../../db/schema/migrate.ts';
+import { seedArchetypes } from '../../../db/repositories/prices/archetypes.ts';
+import { createPlayer } from '../../../db/repositories/bags/players.ts';
 import {
   addPriceNote,
   deletePriceNote,
   updatePriceNote,
   type PriceNoteFields,
-} from '../../../db/repositories/price-notes.ts';
-import { writeBag } from '../../../db/repositories/whole-bag.ts';
+} from '../../../db/repositories/prices/price-notes.ts';
+import { writeBag } from '../../../db/repositories/bags/whole-bag.ts';
 import type { Db } from '../../../db/sqlite.ts';
-import { redo, undo, undoable } from '../../../db/undo.ts';
+import { redo, undo, undoable } from '../../../db/undo/undo.ts';
 import {
   CATALOGUE,
   databaseAt,

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { CALL_CHANNEL, EVENT_CHANNEL } from '../../../src-main/contract/gate.ts';
 import { mountIpcGate } from '../../../src-main/electron-host/ipc-gate.ts';
-import { WINDOW_URL } from '../../../src-main/electron-host/urls.ts';
+import { WINDOW_URL } from '../../../src-main/electron-host/policy/urls.ts';
 import { fakeGate, type FakeGate } from '../browser-host/kit.ts';
 
 type Handler = (event: { senderFrame: unknown }, message: unknown) => Promise<unknown>;

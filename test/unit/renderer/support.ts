@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { loadCatalogue } from '../../../db/catalogue/index.ts';
-import type { BagFile } from '../../../src-main/contract/bag-file.ts';
-import type { Answer } from '../../../src-main/contract/calls/answers.ts';
-import { readBagFile } from '../../../src-main/contract/read-bag.ts';
+import type { BagFile } from '../../../src-main/contract/formats/bag-file.ts';
+import type { Answer } from '../../../src-main/contract/calls/answers/answers.ts';
+import { readBagFile } from '../../../src-main/contract/formats/read-bag.ts';
 import { answerForWindow } from '../../../src-main/worker/answer-view.ts';
 
 const ROOT = resolve(import.meta.dirname, '..', '..', '..');

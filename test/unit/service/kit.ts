@@ -8,7 +8,7 @@ import {
 import type { CallError, Gate } from '../../../src-main/contract/gate.ts';
 import { createService, type ServiceOptions } from '../../../src-main/service/service.ts';
 import { bagFile } from '../../support/bags.ts';
-import type { BagFile } from '../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../src-main/contract/formats/bag-file.ts';
 
 export type Service = {
   gate(): Gate;

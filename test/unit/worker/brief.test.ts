@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../db/catalogue/index.ts';
-import type { BagFile } from '../../../src-main/contract/bag-file.ts';
-import type { PlanFile } from '../../../src-main/contract/plan-file.ts';
-import { checkBagFile } from '../../../src-main/contract/read-bag.ts';
+import type { BagFile } from '../../../src-main/contract/formats/bag-file.ts';
+import type { PlanFile } from '../../../src-main/contract/formats/plan-file.ts';
+import { checkBagFile } from '../../../src-main/contract/formats/read-bag.ts';
 import { answerBag } from '../../../src-main/worker/answer.ts';
 import { brief } from '../../../src-main/worker/brief.ts';
 import { JobCells } from '../../../src-main/worker/job-cells.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../db/catalogue/index.ts';
-import { answerSchema, type Answer } from '../../../src-main/contract/calls/answers.ts';
+import { answerSchema, type Answer } from '../../../src-main/contract/calls/answers/answers.ts';
 import { calls } from '../../../src-main/contract/calls/index.ts';
 import { answerForWindow } from '../../../src-main/worker/answer-view.ts';
 import { flightsOf } from '../../../src-main/worker/flights.ts';
-import type { BagFile } from '../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../src-main/contract/formats/bag-file.ts';
 import { bagFile, without } from '../../support/bags.ts';
 
 const answerTo = (file: BagFile): Answer =>

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { loadCatalogue } from '../../../db/catalogue/index.ts';
-import type { BagFile } from '../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../src-main/contract/formats/bag-file.ts';
 import { answerBag } from '../../../src-main/worker/answer.ts';
 import { bagFile } from '../../support/bags.ts';
 

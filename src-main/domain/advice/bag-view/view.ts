@@ -8,8 +8,8 @@ import {
   type GapLimits,
 } from '../../bag/conventions.ts';
 import type { Archetype, Bag, Club } from '../../bag/types.ts';
-import { chanceAbove, chanceBelow, neighbourGaps, type Gap } from '../../player/gaps.ts';
-import { ownedLadder, type Rung } from '../../player/ladder.ts';
+import { chanceAbove, chanceBelow, neighbourGaps, type Gap } from '../../player/ladder/gaps.ts';
+import { ownedLadder, type Rung } from '../../player/ladder/ladder.ts';
 import { playerModel, type PlayerModel } from '../../player/model.ts';
 import { needPerRound, type Need } from '../../player/need/need.ts';
 import { ownConventions, USUAL_RECKONING, type OwnConventions, type Reckoning } from './reckoning.ts';

@@ -1,5 +1,5 @@
-import type { Rung } from '../../player/ladder.ts';
-import { ladderOrder } from '../../player/ladder.ts';
+import type { Rung } from '../../player/ladder/ladder.ts';
+import { ladderOrder } from '../../player/ladder/ladder.ts';
 import { familyOf } from '../../player/families.ts';
 import type { Candidate } from '../../solve/build/candidates.ts';
 import { buyId, buyMemberId, ownId, type Built } from '../../solve/build/instance.ts';

@@ -1,4 +1,4 @@
-import type { Rung } from '../../player/ladder.ts';
+import type { Rung } from '../../player/ladder/ladder.ts';
 import type { Built } from '../../solve/build/instance.ts';
 import { evaluate } from '../../solve/model/penalty.ts';
 import { planCost } from '../unknowns/chance.ts';

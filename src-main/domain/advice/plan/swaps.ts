@@ -1,6 +1,6 @@
 import { MOST_CLUBS } from '../../bag/conventions.ts';
 import type { ArchetypePrice } from '../../bag/types.ts';
-import type { Rung } from '../../player/ladder.ts';
+import type { Rung } from '../../player/ladder/ladder.ts';
 import { playingKind } from '../../player/families.ts';
 import { extrasMinor } from '../../prices/cost.ts';
 import type { Changes, Purchase } from './changes.ts';

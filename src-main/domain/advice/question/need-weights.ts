@@ -1,5 +1,5 @@
 import type { Need } from '../../player/need/need.ts';
-import type { Rung } from '../../player/ladder.ts';
+import type { Rung } from '../../player/ladder/ladder.ts';
 
 /** From this carry (yd) of the longer club on, a tenth of a yard of a wide gap weighs so much. */
 export type NeedWeight = { fromYd: number; weight: number };

@@ -1,6 +1,6 @@
 import type { Source } from '../../bag/types.ts';
 import type { Family } from '../../player/families.ts';
-import type { Rung } from '../../player/ladder.ts';
+import type { Rung } from '../../player/ladder/ladder.ts';
 import { toDy } from '../../bag/tenths.ts';
 import { buyId, buyMemberId, ownId, type Built } from '../../solve/build/instance.ts';
 import type { Instance } from '../../solve/instance.ts';

@@ -1,4 +1,4 @@
-import { ladderOrder } from '../ladder.ts';
+import { ladderOrder } from '../ladder/ladder.ts';
 import type { NeedClub } from './reach.ts';
 import { countBetween, countDeckBetween, NOTHING_WANTED, type Wanted } from './wanted.ts';
 

@@ -1,5 +1,5 @@
 import { pairsOf, type Pair } from '../../advice/bag-view/view.ts';
-import { ladderOrder } from '../../player/ladder.ts';
+import { ladderOrder } from '../../player/ladder/ladder.ts';
 import { leftOut, namedLadder, type Context, type NamedRung } from '../context.ts';
 import type { ChartRung, LadderChart, Section, Table, TableRow } from '../model.ts';
 

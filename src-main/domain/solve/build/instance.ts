@@ -1,7 +1,7 @@
 import { MOST_CLUBS, type Conventions, type GapLimits } from '../../bag/conventions.ts';
 import type { Archetype, Bag, Club } from '../../bag/types.ts';
 import { toDy } from '../../bag/tenths.ts';
-import type { Rung } from '../../player/ladder.ts';
+import type { Rung } from '../../player/ladder/ladder.ts';
 import type { PlayerModel } from '../../player/model.ts';
 import { predictCarry } from '../../player/predict.ts';
 import { purchaseMinor, resaleMinor } from '../../prices/cost.ts';

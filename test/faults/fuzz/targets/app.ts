@@ -1,5 +1,5 @@
-import { answerAppRequest } from '../../../../src-main/electron-host/app-requests.ts';
-import { isOwnUrl } from '../../../../src-main/electron-host/urls.ts';
+import { answerAppRequest } from '../../../../src-main/electron-host/policy/app-requests.ts';
+import { isOwnUrl } from '../../../../src-main/electron-host/policy/urls.ts';
 import { asCallRequest } from '../../../../src-main/host/requests.ts';
 import { asWindowPlace } from '../../../../src-main/host/window-place.ts';
 import { fakeGate } from '../../../unit/browser-host/kit.ts';

@@ -1,4 +1,4 @@
-import { startLoopback } from '../../../../src-main/browser-host/server.ts';
+import { startLoopback } from '../../../../src-main/browser-host/http/server.ts';
 import { enter, exchange, makeRenderer, makeTempDir, parseAnswer } from '../../../unit/browser-host/kit.ts';
 import type { Draw } from '../draw.ts';
 import { broken, brokenText, NASTY_TEXTS, nastyValue } from '../nasty.ts';

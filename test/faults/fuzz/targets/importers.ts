@@ -1,4 +1,4 @@
-import { readBagFile } from '../../../../src-main/contract/read-bag.ts';
+import { readBagFile } from '../../../../src-main/contract/formats/read-bag.ts';
 import { checkAnswer } from '../answers.ts';
 import type { Draw } from '../draw.ts';
 import { broken, brokenBytes, brokenText, NASTY_TEXTS } from '../nasty.ts';

@@ -1,10 +1,10 @@
 import type { z } from 'zod';
-import { bagFileSchema } from '../../../../src-main/contract/bag-file.ts';
+import { bagFileSchema } from '../../../../src-main/contract/formats/bag-file.ts';
 import { calls } from '../../../../src-main/contract/calls/index.ts';
-import { archetypeSchema } from '../../../../src-main/contract/catalogue.ts';
-import { launchListSchema } from '../../../../src-main/contract/flight-file.ts';
-import { instanceSchema, solutionSchema } from '../../../../src-main/contract/instance.ts';
-import { planFileSchema } from '../../../../src-main/contract/plan-file.ts';
+import { archetypeSchema } from '../../../../src-main/contract/formats/catalogue.ts';
+import { launchListSchema } from '../../../../src-main/contract/formats/flight-file.ts';
+import { instanceSchema, solutionSchema } from '../../../../src-main/contract/formats/instance.ts';
+import { planFileSchema } from '../../../../src-main/contract/formats/plan-file.ts';
 import { refusalLine, refusalsOf } from '../../../../src-main/contract/refusal.ts';
 import { shapeOf, valueFor } from '../from-schema.ts';
 import { broken, nastyValue } from '../nasty.ts';

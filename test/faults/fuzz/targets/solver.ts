@@ -1,15 +1,15 @@
 import { loadCatalogue } from '../../../../db/catalogue/index.ts';
-import { solutionSchema } from '../../../../src-main/contract/instance.ts';
-import { readBagFile } from '../../../../src-main/contract/read-bag.ts';
+import { solutionSchema } from '../../../../src-main/contract/formats/instance.ts';
+import { readBagFile } from '../../../../src-main/contract/formats/read-bag.ts';
 import { RefusedInput } from '../../../../src-main/contract/refusal.ts';
 import { InstanceError, readInstance, solve } from '../../../../src-main/domain/solve/index.ts';
-import { planFileSchema } from '../../../../src-main/contract/plan-file.ts';
+import { planFileSchema } from '../../../../src-main/contract/formats/plan-file.ts';
 import { answerBag } from '../../../../src-main/worker/answer.ts';
 import type { Draw } from '../draw.ts';
 import { shapeOf, valueFor } from '../from-schema.ts';
 import { broken } from '../nasty.ts';
 import { BAG_TEXT, poolsOf } from '../pools.ts';
-import { bagFileSchema } from '../../../../src-main/contract/bag-file.ts';
+import { bagFileSchema } from '../../../../src-main/contract/formats/bag-file.ts';
 import { Wrong, type Target } from '../target.ts';
 import { INSTANCE } from './instance.ts';
 

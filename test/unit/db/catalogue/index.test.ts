@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { archetypeId } from '../../../../db/catalogue/id.ts';
 import { loadCatalogue } from '../../../../db/catalogue/index.ts';
-import type { Archetype } from '../../../../src-main/contract/catalogue.ts';
+import type { Archetype } from '../../../../src-main/contract/formats/catalogue.ts';
 
 const catalogue = loadCatalogue();
 const ofKind = (kind: Archetype['kind']) => catalogue.filter((archetype) => archetype.kind === kind);

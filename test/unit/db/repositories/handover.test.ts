@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { createBag, deleteBag } from '../../../../db/repositories/bags.ts';
+import { createBag, deleteBag } from '../../../../db/repositories/bags/bags.ts';
 import { readHandover, updateHandover } from '../../../../db/repositories/handover.ts';
-import { createPlayer } from '../../../../db/repositories/players.ts';
+import { createPlayer } from '../../../../db/repositories/bags/players.ts';
 import type { Db } from '../../../../db/sqlite.ts';
-import { redo, undo, undoable } from '../../../../db/undo.ts';
+import { redo, undo, undoable } from '../../../../db/undo/undo.ts';
 import { memoryDb, NOW, PLAYER, storageError } from '../kit.ts';
 
 function bagIn(db: Db): number {

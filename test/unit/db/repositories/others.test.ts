@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { logicalDump } from '../../../../db/dump.ts';
+import { logicalDump } from '../../../../db/schema/dump.ts';
 import {
   addOwnArchetype,
   deleteOwnArchetype,
@@ -8,14 +8,14 @@ import {
   seedArchetypes,
   updateOwnArchetype,
   type ArchetypeFields,
-} from '../../../../db/repositories/archetypes.ts';
-import { createBag } from '../../../../db/repositories/bags.ts';
+} from '../../../../db/repositories/prices/archetypes.ts';
+import { createBag } from '../../../../db/repositories/bags/bags.ts';
 import {
   addCostLine,
   costLinesOf,
   deleteCostLine,
   updateCostLine,
-} from '../../../../db/repositories/cost-lines.ts';
+} from '../../../../db/repositories/prices/cost-lines.ts';
 import {
   addCourse,
   deleteCourse,
@@ -34,7 +34,7 @@ import {
   type PlanFields,
   type Stage,
 } from '../../../../db/repositories/plans.ts';
-import { createPlayer, deletePlayer } from '../../../../db/repositories/players.ts';
+import { createPlayer, deletePlayer } from '../../../../db/repositories/bags/players.ts';
 import {
   addPriceNote,
   deletePriceNote,
@@ -43,7 +43,7 @@ import {
   readPriceNote,
   sharedNotes,
   updatePriceNote,
-} from '../../../../db/repositories/price-notes.ts';
+} from '../../../../db/repositories/prices/price-notes.ts';
 import {
   deleteSetting,
   getSetting,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { inconsistencies } from '../../../../src-main/domain/player/consistency.ts';
 import { playerModel } from '../../../../src-main/domain/player/model.ts';
-import type { BagFile } from '../../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../../src-main/contract/formats/bag-file.ts';
 import { bagFile, domainBag, withClub } from '../../../support/bags.ts';
 
 const of = (file: BagFile) => {

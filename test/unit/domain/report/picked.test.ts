@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../../db/catalogue/index.ts';
-import type { BagFile } from '../../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../../src-main/contract/formats/bag-file.ts';
 import { PickGone } from '../../../../src-main/domain/advice/plan/picked.ts';
 import { handOver } from '../../../../src-main/domain/report/document.ts';
-import { markdown } from '../../../../src-main/domain/report/markdown.ts';
+import { markdown } from '../../../../src-main/domain/report/formats/markdown.ts';
 import { answerBag } from '../../../../src-main/worker/answer.ts';
 import { make, TODAY } from './variants.ts';
 

@@ -1,8 +1,8 @@
 import { loadCatalogue } from '../../../../db/catalogue/index.ts';
 import { demoBag } from '../../../../db/demo/index.ts';
-import type { BagFile } from '../../../../src-main/contract/bag-file.ts';
-import type { PlanFile } from '../../../../src-main/contract/plan-file.ts';
-import { readBagFile } from '../../../../src-main/contract/read-bag.ts';
+import type { BagFile } from '../../../../src-main/contract/formats/bag-file.ts';
+import type { PlanFile } from '../../../../src-main/contract/formats/plan-file.ts';
+import { readBagFile } from '../../../../src-main/contract/formats/read-bag.ts';
 import type { Advice } from '../../../../src-main/domain/advice/advise.ts';
 import { handOver, type HandOverOptions } from '../../../../src-main/domain/report/document.ts';
 import type { HandOver } from '../../../../src-main/domain/report/model.ts';

@@ -8,7 +8,7 @@ import {
   solve,
   SolveStopped,
 } from '../../../../src-main/domain/solve/index.ts';
-import { realistic } from '../../../bench/solve-instances.ts';
+import { realistic } from '../../../bench/support/solve-instances.ts';
 import { candidate, instance, item, lot } from './instances.ts';
 
 const bands: Instance['bands'] = [{ fromDy: 0, wideDy: 150, crowdedDy: 50, wideWeight: 2, crowdWeight: 1 }];

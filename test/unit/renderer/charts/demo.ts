@@ -1,7 +1,7 @@
-import type { BandAnswer, CountedNote } from '../../../../src-main/contract/calls/prices.ts';
+import type { BandAnswer, CountedNote } from '../../../../src-main/contract/calls/money/prices.ts';
 import { isStale, priceBand } from '../../../../src-main/domain/prices/band.ts';
 import { DEFAULT_ASSUMPTIONS } from '../../../../src-main/domain/prices/condition.ts';
-import { priceBandView, type PriceBandView } from '../../../../src-renderer/state/price-band-view.ts';
+import { priceBandView, type PriceBandView } from '../../../../src-renderer/state/prices/price-band-view.ts';
 
 const ARCHETYPE = 'hybrid-25-t3';
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { evidenceLines } from '../../../../src-renderer/parts/notes/evidence.ts';
-import { planLines } from '../../../../src-renderer/parts/spend/plan-lines.ts';
-import { createFormats } from '../../../../src-renderer/state/formats.ts';
+import { planLines } from '../../../../src-renderer/parts/spend/plan/plan-lines.ts';
+import { createFormats } from '../../../../src-renderer/state/format/formats.ts';
 import { answerTo, demoBag } from '../support.ts';
 
 const answer = answerTo(demoBag());

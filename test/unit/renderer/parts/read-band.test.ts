@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { readBand } from '../../../../src-renderer/parts/band/read-band.ts';
-import { parseNumber } from '../../../../src-renderer/state/numbers.ts';
+import { parseNumber } from '../../../../src-renderer/state/format/numbers.ts';
 
 const read = (low: string, likely: string, high: string) =>
   readBand({ low, likely, high }, (text) => parseNumber(text, 'en-GB'));

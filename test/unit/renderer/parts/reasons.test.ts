@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { otherSteps, reasonsOf } from '../../../../src-renderer/parts/spend/reasons.ts';
-import { createFormats } from '../../../../src-renderer/state/formats.ts';
+import { otherSteps, reasonsOf } from '../../../../src-renderer/parts/spend/plan/reasons.ts';
+import { createFormats } from '../../../../src-renderer/state/format/formats.ts';
 import { answerTo, demoBag } from '../support.ts';
 
 const answer = answerTo(demoBag());

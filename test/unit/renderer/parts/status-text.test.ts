@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { Answer } from '../../../../src-main/contract/calls/answers.ts';
-import { statusText } from '../../../../src-renderer/parts/spend/status-text.ts';
-import { createFormats } from '../../../../src-renderer/state/formats.ts';
+import type { Answer } from '../../../../src-main/contract/calls/answers/answers.ts';
+import { statusText } from '../../../../src-renderer/parts/spend/plan/status-text.ts';
+import { createFormats } from '../../../../src-renderer/state/format/formats.ts';
 import { answerTo, demoBag } from '../support.ts';
 
 const formats = createFormats('en-GB', 'en');

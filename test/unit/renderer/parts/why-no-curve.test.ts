@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { whyNoCurve } from '../../../../src-renderer/parts/spend/why-no-curve.ts';
-import { spendView } from '../../../../src-renderer/state/spend-view.ts';
+import { whyNoCurve } from '../../../../src-renderer/parts/spend/curve/why-no-curve.ts';
+import { spendView } from '../../../../src-renderer/state/spend/spend-view.ts';
 import { answerTo, demoBag } from '../support.ts';
 
 const bag = demoBag();

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { shownAtFirst, shownFlights } from '../../../../src-renderer/state/flight-view.ts';
-import { needView } from '../../../../src-renderer/state/need-view.ts';
+import { shownAtFirst, shownFlights } from '../../../../src-renderer/state/ladder/flight-view.ts';
+import { needView } from '../../../../src-renderer/state/spend/need-view.ts';
 import { flightsOf } from '../../../../src-main/worker/flights.ts';
 import { demoPriceBand } from '../charts/demo.ts';
 import { answerTo, demoBag } from '../support.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { ShotMapping } from '../../../../src-main/contract/calls/shots.ts';
+import type { ShotMapping } from '../../../../src-main/contract/calls/records/shots.ts';
 import { useService } from '../kit.ts';
 
 const { call, refused, open, gate } = useService();

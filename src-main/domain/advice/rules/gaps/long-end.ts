@@ -1,4 +1,4 @@
-import type { Rung } from '../../../player/ladder.ts';
+import type { Rung } from '../../../player/ladder/ladder.ts';
 import { median } from '../../../player/statistics.ts';
 import type { LongEndCause } from './long-end-cause.ts';
 import type { BagView, Pair } from '../../bag-view/view.ts';

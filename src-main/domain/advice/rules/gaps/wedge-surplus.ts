@@ -1,4 +1,4 @@
-import type { Rung } from '../../../player/ladder.ts';
+import type { Rung } from '../../../player/ladder/ladder.ts';
 import { pairsOf, type BagView } from '../../bag-view/view.ts';
 import type { Rule } from '../rule.ts';
 

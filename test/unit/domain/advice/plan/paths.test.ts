@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../../../db/catalogue/index.ts';
-import type { BagFile } from '../../../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../../../src-main/contract/formats/bag-file.ts';
 import { readerFor } from '../../../../../src-main/contract/reader.ts';
 import { advise } from '../../../../../src-main/domain/advice/advise.ts';
 import { english } from '../../../../../src-main/domain/advice/words/en.ts';

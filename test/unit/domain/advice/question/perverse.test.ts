@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { BagFile } from '../../../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../../../src-main/contract/formats/bag-file.ts';
 import { readerFor } from '../../../../../src-main/contract/reader.ts';
 import { loadCatalogue } from '../../../../../db/catalogue/index.ts';
 import { advise } from '../../../../../src-main/domain/advice/advise.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { excusedPairs } from '../../../../../src-main/domain/advice/question/excused.ts';
 import { longEndFallsOff } from '../../../../../src-main/domain/advice/rules/gaps/long-end-falls-off.ts';
 import { findAll } from '../../../../../src-main/domain/advice/rules/table.ts';
-import type { BagFile } from '../../../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../../../src-main/contract/formats/bag-file.ts';
 import { bagFile, viewOf, withClub } from '../../../../support/bags.ts';
 
 // Invented: 5-wood, 4-hybrid and 5-iron within a few yards, the rest in usual steps. Common practice, no source.

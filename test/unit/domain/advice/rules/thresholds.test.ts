@@ -8,7 +8,7 @@ import { longEndFallsOff } from '../../../../../src-main/domain/advice/rules/gap
 import { oneLength } from '../../../../../src-main/domain/advice/rules/clubs/one-length.ts';
 import { wedgeShortage } from '../../../../../src-main/domain/advice/rules/gaps/wedge-shortage.ts';
 import { wedgeSurplus } from '../../../../../src-main/domain/advice/rules/gaps/wedge-surplus.ts';
-import type { BagFile } from '../../../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../../../src-main/contract/formats/bag-file.ts';
 import { bagFile, viewOf, withClub, without } from '../../../../support/bags.ts';
 
 // Both sides of each threshold, near enough that half or double of it would fail. `npm run mutate:rules` proves it.

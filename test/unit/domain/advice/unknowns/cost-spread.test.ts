@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../../../../db/catalogue/index.ts';
 import { readerFor } from '../../../../../src-main/contract/reader.ts';
-import type { BagFile } from '../../../../../src-main/contract/bag-file.ts';
+import type { BagFile } from '../../../../../src-main/contract/formats/bag-file.ts';
 import { ENOUGH_CHANCE, planCost } from '../../../../../src-main/domain/advice/unknowns/chance.ts';
 import { prepare } from '../../../../../src-main/domain/advice/question/prepare.ts';
 import { english } from '../../../../../src-main/domain/advice/words/en.ts';

@@ -18,7 +18,7 @@ import {
 } from '../../../../../src-main/domain/solve/search/scenario.ts';
 import { search } from '../../../../../src-main/domain/solve/search/search.ts';
 import { weightsOf } from '../../../../../src-main/domain/solve/bounds/weights.ts';
-import { realistic } from '../../../../bench/solve-instances.ts';
+import { realistic } from '../../../../bench/support/solve-instances.ts';
 import { smallInstance } from '../../../../reference/solve/small-instances.ts';
 
 const WEIGHTS = weightsOf([

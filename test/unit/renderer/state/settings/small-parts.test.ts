@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
-import { stampOf } from '../../../../../db/files.ts';
+import { stampOf } from '../../../../../db/files/files.ts';
 import { USUAL_CONVENTIONS } from '../../../../../src-main/domain/bag/conventions.ts';
-import { conventionsFile } from '../../../../../src-main/service/reckoning.ts';
+import { conventionsFile } from '../../../../../src-main/service/answers/reckoning.ts';
 import { momentOf } from '../../../../../src-renderer/state/settings/backup-moment.ts';
 import { ownValues } from '../../../../../src-renderer/state/settings/own-values.ts';
-import { searchRoster } from '../../../../../src-renderer/state/roster-search.ts';
+import { searchRoster } from '../../../../../src-renderer/state/roster/roster-search.ts';
 
 test('the moment in a backup’s name is the one that it was made at', () => {
   for (const iso of ['2026-11-26T09:05:07.123Z', '2026-01-01T00:00:00Z']) {

@@ -1,0 +1,18 @@
+import type { CallError } from '../../../src-main/contract/gate.ts';
+
+/** What to say beside a field: what is wrong with the value, and the remedy. */
+export function fieldMessage(error: CallError): string {
+  const first = error.refusals?.[0];
+  return first ? `${sentence(first.message)} ${first.remedy}` : error.message;
+}
+
+/** What to say where no field is: the first line alone, since the places follow it as a list. */
+export function headMessage(error: CallError): string {
+  return (error.refusals?.length ?? 0) > 0 ? (error.message.split('\n')[0] ?? '') : error.message;
+}
+
+/** Refusals are written to follow a path and a colon: small first letter, no full stop. */
+export function sentence(text: string): string {
+  const first = text.charAt(0).toLocaleUpperCase() + text.slice(1);
+  return /[.!?…]$/.test(first) ? first : `${first}.`;
+}

@@ -6,7 +6,7 @@ import { crampedWords, overflow, tooSmall, violations } from './support/looks.ts
 import { CASES, startParts, type Case, type Parts } from './support/parts.ts';
 import { launchChromium } from './support/program.ts';
 
-const SCREENS = ['players', 'bag', 'ladder', 'prices', 'spend', 'side', 'handover'] as const;
+const SCREENS = ['players', 'bag', 'ladder', 'prices', 'spend', 'side', 'handover', 'files'] as const;
 type Screen = (typeof SCREENS)[number];
 
 let parts: Parts;

@@ -99,6 +99,11 @@ async function answer(
     return;
   }
   const { pathname, searchParams } = new URL(request.url ?? '/', 'http://parts');
+  if (pathname === '/upload') {
+    response.writeHead(200, { ...ANSWER_HEADERS, 'Content-Type': 'application/json' });
+    response.end(JSON.stringify(await gate.upload(searchParams.get('name') ?? '', request)));
+    return;
+  }
   const page = pathname === '/page' ? await gate.page(searchParams.get('id') ?? '') : null;
   if (page) {
     response.writeHead(200, { ...ANSWER_HEADERS, ...pageHeaders(page) });

@@ -40,17 +40,19 @@ export function clubsNamed(db: Db, name: string, most: number): NamedClub[] {
   return all<NamedClub>(db, sql, { name, most });
 }
 
+/** What has an index of its words. */
+export type Written = 'price_note' | 'diary_entry';
 export type SaidNote = { id: number; said: string };
 
 /**
  * Notes whose words hold the three-letter pieces that `match` asks for (FTS5: quoted threes, AND, OR), the newest
  * first, with all their words between blanks. Read on as needed: the index gives one at a time.
  */
-export function notesSaying(db: Db, match: string): IterableIterator<SaidNote> {
+export function notesSaying(db: Db, written: Written, match: string): IterableIterator<SaidNote> {
   return db
     .prepare<[string], SaidNote>(
-      `SELECT said.id, said.said FROM price_note_index AS found CROSS JOIN price_note_said AS said ON said.id = found.rowid
-        WHERE found.price_note_index MATCH ? ORDER BY found.rowid DESC`,
+      `SELECT said.id, said.said FROM ${written}_index AS found CROSS JOIN ${written}_said AS said ON said.id = found.rowid
+        WHERE found.${written}_index MATCH ? ORDER BY found.rowid DESC`,
     )
     .iterate(match);
 }

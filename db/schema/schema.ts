@@ -5,6 +5,7 @@ import { connect, quoteName, type Db } from '../sqlite.ts';
 export const USER_TABLES = [
   'setting',
   'player',
+  'diary_entry',
   'course',
   'course_hole',
   'bag',

@@ -9,6 +9,7 @@ import { bagHandlers } from './handlers/records/bags.ts';
 import { clubHandlers } from './handlers/records/clubs.ts';
 import { costHandlers } from './handlers/money/costs.ts';
 import { courseHandlers } from './handlers/records/courses.ts';
+import { diaryHandlers } from './handlers/records/diary.ts';
 import { fileHandlers } from './handlers/program/files.ts';
 import { handoverHandlers } from './handlers/answers/handover.ts';
 import { planHandlers } from './handlers/answers/plans.ts';
@@ -23,6 +24,7 @@ import { stepLabel, type StepParts } from './records/steps.ts';
 
 const handlers: Handlers = {
   ...playerHandlers,
+  ...diaryHandlers,
   ...bagHandlers,
   ...rosterHandlers,
   ...answerHandlers,

@@ -6,7 +6,7 @@ import { all, deleteRow, get, insertRow, missing, updateRow, type Row } from '..
 
 export type Miss = 'left' | 'right' | 'high' | 'low' | 'fat' | 'thin';
 
-/** What is known of a player. `pain`, `missNote` and `notes` are health data: see erasePlayer. */
+/** What is known of a player. `pain` and `missNote` are health data, as is the diary: see erasePlayer. */
 export type PlayerFields = {
   name: string;
   /** Better than scratch is negative. */
@@ -19,7 +19,6 @@ export type PlayerFields = {
   miss?: Miss[];
   missNote?: string;
   pain?: boolean;
-  notes?: string;
   airTemperatureC?: number;
   /** 0 to 1. */
   airHumidity?: number;
@@ -45,7 +44,6 @@ const FIELDS: Columns<PlayerFields> = {
   miss: ['miss_json', 'json'],
   missNote: ['miss_note', 'text'],
   pain: ['pain', 'flag'],
-  notes: ['notes', 'text'],
   airTemperatureC: ['air_temperature_c', 'real'],
   airHumidity: ['air_humidity', 'real'],
   airAltitudeM: ['air_altitude_m', 'real'],
@@ -113,6 +111,8 @@ export type RosterLine = {
   status?: PlanStatus;
   plannedAt?: string;
   budget?: Money;
+  /** Day of the newest diary entry. */
+  notedOn?: string;
 };
 
 const ROSTER: Columns<RosterLine> = {
@@ -126,6 +126,7 @@ const ROSTER: Columns<RosterLine> = {
   status: ['status', 'text'],
   plannedAt: ['planned_at', 'text'],
   budget: ['budget', 'money'],
+  notedOn: ['noted_on', 'text'],
 };
 
 /** All players who are not archived, by name. */
@@ -134,7 +135,8 @@ export function roster(db: Db): RosterLine[] {
     SELECT player.id, player.name, player.handicap, player.last_looked_at, bag.id AS bag_id,
            bag.budget_minor, bag.budget_currency, plan.open_findings, plan.status,
            plan.made_at AS planned_at,
-           (SELECT count(*) FROM club WHERE club.bag_id = bag.id AND club.place = 'bag') AS clubs
+           (SELECT count(*) FROM club WHERE club.bag_id = bag.id AND club.place = 'bag') AS clubs,
+           (SELECT max(on_date) FROM diary_entry WHERE diary_entry.player_id = player.id) AS noted_on
       FROM player
       LEFT JOIN bag ON bag.player_id = player.id AND bag.state = 'now'
       LEFT JOIN plan ON plan.bag_id = bag.id AND plan.kind = 'latest'

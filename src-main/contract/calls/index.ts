@@ -4,6 +4,7 @@ import { bagCalls } from './records/bags.ts';
 import { clubCalls } from './records/clubs.ts';
 import { archetypeCalls, costCalls } from './money/costs.ts';
 import { courseCalls } from './records/courses.ts';
+import { diaryCalls } from './records/diary.ts';
 import { backupCalls, fileCalls } from './program/files.ts';
 import { handoverCalls } from './answers/handover.ts';
 import { planCalls } from './answers/plans.ts';
@@ -19,6 +20,7 @@ import type { CallSpec } from './spec.ts';
 /** Every call that the window can make; the service and the renderer's client derive their types from it. */
 export const calls = {
   ...playerCalls,
+  ...diaryCalls,
   ...bagCalls,
   ...rosterCalls,
   ...answerCalls,

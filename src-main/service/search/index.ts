@@ -4,6 +4,8 @@ import { german } from '../../domain/advice/words/de.ts';
 import { english } from '../../domain/advice/words/en.ts';
 import { adviceWords } from '../../domain/advice/words/index.ts';
 import { listBags } from '../../../db/repositories/bags/bags.ts';
+import { readDiaryEntry } from '../../../db/repositories/bags/diary.ts';
+import { readPlayer } from '../../../db/repositories/bags/players.ts';
 import { readPriceNote } from '../../../db/repositories/prices/price-notes.ts';
 import {
   clubNames,
@@ -11,11 +13,13 @@ import {
   namesVersion,
   playerNames,
   type PlayerName,
+  type Written,
 } from '../../../db/repositories/search.ts';
 import type { Db } from '../../../db/sqlite.ts';
 import { noteOf } from '../prices/note-rows.ts';
 import { readAssumptions } from '../prices/price-bands.ts';
 import { knownShortName, longName, memberNames, shortNamesOf } from './club-names.ts';
+import { excerpt } from './excerpt.ts';
 import { searchNotes } from './note-search.ts';
 import { textIndex, type Found, type TextIndex } from './text-index.ts';
 import { literalTerms, tradeTerms, type Term } from './words.ts';
@@ -72,7 +76,18 @@ export function createSearch(): Search {
         clubs: best(clubs, ways, limit)
           .flatMap((name) => clubsNamed(db, name, MOST_OF_ONE_NAME))
           .slice(0, limit),
-        notes: notesOf(db, ways, limit, catalogue).map((id) => {
+        diary: notesOf(db, 'diary_entry', ways, limit, catalogue).map((id) => {
+          const { playerId, onDate, text: whole } = readDiaryEntry(db, id);
+          return {
+            entryId: id,
+            playerId,
+            bagId: listBags(db, playerId)[0]?.id ?? null,
+            player: readPlayer(db, playerId).name,
+            on: onDate,
+            text: excerpt(whole, ways),
+          };
+        }),
+        notes: notesOf(db, 'price_note', ways, limit, catalogue).map((id) => {
           const note = readPriceNote(db, id);
           const archetype = byId.get(note.archetypeId);
           return {
@@ -107,10 +122,16 @@ function best<T>(index: TextIndex<T>, ways: readonly Term[][], limit: number): T
     .map(({ item }) => item);
 }
 
-function notesOf(db: Db, ways: readonly Term[][], limit: number, catalogue: readonly Archetype[]): number[] {
+function notesOf(
+  db: Db,
+  written: Written,
+  ways: readonly Term[][],
+  limit: number,
+  catalogue: readonly Archetype[],
+): number[] {
   const ranks = new Map<number, number>();
   for (const terms of ways) {
-    for (const { id, rank } of searchNotes(db, terms, limit, catalogue)) {
+    for (const { id, rank } of searchNotes(db, written, terms, limit, catalogue)) {
       ranks.set(id, Math.min(rank, ranks.get(id) ?? Infinity));
     }
   }

@@ -1,5 +1,5 @@
 import type { Archetype } from '../../contract/formats/catalogue.ts';
-import { notesSaying } from '../../../db/repositories/search.ts';
+import { notesSaying, type Written } from '../../../db/repositories/search.ts';
 import type { Db } from '../../../db/sqlite.ts';
 import { longName, shortNamesOf } from './club-names.ts';
 import { likeness, plain, threesOf, type Term } from './words.ts';
@@ -25,25 +25,28 @@ const LIKENESS_FROM = 4;
  */
 type Needles = readonly string[];
 
-/** Price notes that have every term, the better matches first, of equal ones the newest. */
+/** Price notes, or entries of diaries, that have every term, the better matches first, of equal ones the newest. */
 export function searchNotes(
   db: Db,
+  written: Written,
   terms: readonly Term[],
   limit: number,
   catalogue: readonly Archetype[],
 ): NoteHit[] {
   if (terms.length === 0) return [];
   const needles = terms.map((term) => needlesOf(term, catalogue));
-  const exact = hitsOf(db, needles, limit);
+  const exact = hitsOf(db, written, needles, limit);
   if (exact.length > 0) return exact;
   // A slip of the pen: words that no note has are replaced by words that look alike.
   const mended = needles.map((some, i) => {
     const term = terms[i];
     if (!term || 'club' in term || term.word.length < LIKENESS_FROM) return some;
-    return hitsOf(db, [some], 1).length > 0 ? some : wordsLike(db, term.word).map((word) => ` ${word} `);
+    return hitsOf(db, written, [some], 1).length > 0
+      ? some
+      : wordsLike(db, written, term.word).map((word) => ` ${word} `);
   });
   if (mended.some((some) => some.length === 0)) return [];
-  return hitsOf(db, mended, limit).map(({ id }) => ({ id, rank: 3 }));
+  return hitsOf(db, written, mended, limit).map(({ id }) => ({ id, rank: 3 }));
 }
 
 function needlesOf(term: Term, catalogue: readonly Archetype[]): Needles {
@@ -55,11 +58,11 @@ function needlesOf(term: Term, catalogue: readonly Archetype[]): Needles {
   return [...new Set([` ${longName(term.club)} `, ` ${term.club} `, ...lofts])];
 }
 
-function hitsOf(db: Db, needles: readonly Needles[], limit: number): NoteHit[] {
+function hitsOf(db: Db, written: Written, needles: readonly Needles[], limit: number): NoteHit[] {
   const hits: NoteHit[] = [];
   let read = 0;
   let best = 0;
-  for (const { id, said } of notesSaying(db, matchOf(needles))) {
+  for (const { id, said } of notesSaying(db, written, matchOf(needles))) {
     const text = ` ${plain(said)} `;
     const rank = Math.max(...needles.map((some) => Math.min(...some.map((needle) => rankOf(text, needle)))));
     if (Number.isFinite(rank)) hits.push({ id, rank });
@@ -107,13 +110,13 @@ function threesAsked(needle: string): string[] {
 }
 
 /** Words of notes that share most threes with one that no note has, the most alike first, ties by the alphabet. */
-function wordsLike(db: Db, word: string): string[] {
+function wordsLike(db: Db, written: Written, word: string): string[] {
   const threes = threesOf(word);
   const found = new Map<string, number>();
   for (const three of threes) {
     if (three.startsWith('  ')) continue; // notes hold one blank between words
     let read = 0;
-    for (const { said } of notesSaying(db, quoted(three))) {
+    for (const { said } of notesSaying(db, written, quoted(three))) {
       for (const other of plain(said).split(' ')) {
         if (found.has(other) || Math.abs(other.length - word.length) > 2) continue;
         found.set(other, likeness(threes, threesOf(other)));

@@ -31,7 +31,7 @@ if (what === 'lock') {
     const step = { label: `add ${n}`, at: NOW };
     const id = undoable(db, step, () => {
       const player = createPlayer(db, { name: `p${n}`, handicap: 1, handed: 'left', ground: 'firm' }, NOW);
-      updatePlayer(db, player, { notes: 'x'.repeat(n % 3000) });
+      updatePlayer(db, player, { missNote: 'x'.repeat(n % 3000) });
       return player;
     });
     sayLine({ id, notes: n % 3000 });

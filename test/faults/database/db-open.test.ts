@@ -53,7 +53,7 @@ function fill(db: Db): void {
   seedArchetypes(db, CATALOGUE, NOW);
   db.transaction(() => {
     for (let n = 0; n < 40; n += 1) {
-      const player = { ...PLAYER, name: `player ${n}`, notes: 'n'.repeat(500) };
+      const player = { ...PLAYER, name: `player ${n}`, missNote: 'n'.repeat(500) };
       writeBag(db, createPlayer(db, player, NOW), FULL_BAG, NOW);
     }
   })();
@@ -374,7 +374,7 @@ test('a full disk refuses the edit, keeps all before it, and the database goes o
   db.pragma(`max_page_count = ${pages + 2}`);
   const error = storageError(() =>
     undoable(db, { label: 'long', at: NOW }, () => {
-      for (let n = 0; n < 100; n += 1) createPlayer(db, { ...PLAYER, notes: 'x'.repeat(50_000) }, NOW);
+      for (let n = 0; n < 100; n += 1) createPlayer(db, { ...PLAYER, missNote: 'x'.repeat(9_000) }, NOW);
     }),
   );
   expect(error).toMatchObject({ code: 'disk-full' });

@@ -122,7 +122,8 @@ describe('kill -9', () => {
       for (let line = await writer.line(); line !== null; line = await writer.line()) said.push(line);
       const { db, unclean } = openTemp(file);
       expect(unclean).toBe(true);
-      for (const { id, notes } of said) expect(readPlayer(db, Number(id)).notes).toHaveLength(Number(notes));
+      for (const { id, notes } of said)
+        expect(readPlayer(db, Number(id)).missNote).toHaveLength(Number(notes));
       // One more may have been committed and not yet said.
       const players = listPlayers(db).length;
       expect([said.length, said.length + 1]).toContain(players);

@@ -144,7 +144,7 @@ describe.skipIf(why !== null)(`a full disk${why === null ? '' : ` (not run: ${wh
     const disk = smallDisk(2048);
     const file = join(disk.folder, DATABASE_NAME);
     const old = databaseAt(file, NEWEST - 1);
-    for (let n = 0; n < 40; n += 1) createPlayer(old, { ...PLAYER, notes: 'x'.repeat(5000) }, NOW);
+    for (let n = 0; n < 40; n += 1) createPlayer(old, { ...PLAYER, missNote: 'x'.repeat(5000) }, NOW);
     old.pragma('journal_mode = WAL');
     old.close();
     const before = readFileSync(file);

@@ -43,7 +43,11 @@ beforeAll(() => {
   seedArchetypes(db, CATALOGUE, NOW);
   db.transaction(() => {
     for (let n = 0; n < 120; n += 1) {
-      const player = { ...PLAYER, name: `player ${String(n)}`, notes: 'n'.repeat(n % 5 === 0 ? 9000 : 300) };
+      const player = {
+        ...PLAYER,
+        name: `player ${String(n)}`,
+        missNote: 'n'.repeat(n % 5 === 0 ? 9000 : 300),
+      };
       writeBag(db, createPlayer(db, player, NOW), FULL_BAG, NOW);
     }
   })();

@@ -5,10 +5,11 @@ import { logicalDump } from '../../../db/schema/dump.ts';
 import { erasePlayer } from '../../../db/erase.ts';
 import { seedArchetypes } from '../../../db/repositories/prices/archetypes.ts';
 import { recordCarry } from '../../../db/repositories/bags/carries.ts';
+import { addDiaryEntry, deleteDiaryEntry, updateDiaryEntry } from '../../../db/repositories/bags/diary.ts';
 import { listClubs } from '../../../db/repositories/bags/clubs.ts';
 import { updateHandover } from '../../../db/repositories/handover.ts';
 import { savePlan } from '../../../db/repositories/plans.ts';
-import { createPlayer, listPlayers, updatePlayer } from '../../../db/repositories/bags/players.ts';
+import { createPlayer, listPlayers } from '../../../db/repositories/bags/players.ts';
 import { addShotImport } from '../../../db/repositories/bags/shots.ts';
 import { writeBag } from '../../../db/repositories/bags/whole-bag.ts';
 import { history, undo, undoable } from '../../../db/undo/undo.ts';
@@ -22,11 +23,16 @@ test('an erased player leaves no byte in the database or its log, and nothing of
   seedArchetypes(db, CATALOGUE, NOW);
   const other = createPlayer(db, { ...PLAYER, name: 'other' }, NOW);
   writeBag(db, other, FULL_BAG, NOW);
+  addDiaryEntry(db, other, { onDate: '2026-05-01', text: 'of the other' }, NOW);
   const dump = logicalDump(db);
   const step = (label: string) => ({ label, at: NOW });
   const id = undoable(db, step('add'), () => createPlayer(db, { ...PLAYER, name: SECRET, pain: true }, NOW));
-  undoable(db, step('note'), () => updatePlayer(db, id, { notes: SECRET.repeat(50) }));
-  undoable(db, step('note'), () => updatePlayer(db, id, { notes: `${SECRET}, worse` }));
+  const note = (text: string) =>
+    undoable(db, step('note'), () => addDiaryEntry(db, id, { onDate: '2026-05-01', text }, NOW));
+  note(SECRET.repeat(50));
+  const worse = note(`${SECRET}, worse`);
+  undoable(db, step('note'), () => updateDiaryEntry(db, worse, { text: `${SECRET}, better` }));
+  undoable(db, step('note'), () => deleteDiaryEntry(db, worse));
   const bag = undoable(db, step('bag'), () => writeBag(db, id, { ...FULL_BAG, name: SECRET }, NOW));
   const club = listClubs(db, bag)[0]?.id ?? 0;
   const session = addShotImport(

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { listBags } from '../../../db/repositories/bags/bags.ts';
 import { carriesOf } from '../../../db/repositories/bags/carries.ts';
+import { countDiary, diaryOf } from '../../../db/repositories/bags/diary.ts';
 import { listClubs, readClub } from '../../../db/repositories/bags/clubs.ts';
 import { costLinesOf } from '../../../db/repositories/prices/cost-lines.ts';
 import { listLots } from '../../../db/repositories/bags/lots.ts';
@@ -24,6 +25,8 @@ const LOOKUPS: [string, (db: Db) => unknown, index: string][] = [
   ['sessions of a player', (db) => listShotImports(db, 1), 'shot_import_by_player'],
   ['shots of a session', (db) => shotsOfImport(db, 1), 'shot_by_import'],
   ['shots of a club', (db) => shotsOfClub(db, 1), 'shot_by_club'],
+  ['the diary of a player', (db) => diaryOf(db, 1, 20), 'diary_entry_by_player'],
+  ['entries of a diary', (db) => countDiary(db, 1), 'diary_entry_by_player'],
   ['plans of a bag', (db) => listPlans(db, 1), 'plan_by_bag'],
   ['the latest plan of a bag', (db) => readLatestPlan(db, 1), 'plan_one_latest'],
 ];
@@ -45,8 +48,9 @@ test('of what can be long, the index gives the order too: nothing is sorted', ()
     listClubs(db, 1);
     shotsOfImport(db, 1);
     listShotImports(db, 1);
+    diaryOf(db, 1, 20);
   });
-  expect(plans.length).toBeGreaterThanOrEqual(6);
+  expect(plans.length).toBeGreaterThanOrEqual(7);
   expect(plans.filter((line) => line.includes('TEMP B-TREE'))).toEqual([]);
 });
 
@@ -58,4 +62,5 @@ test('the roster reads players in the order of their names and finds the rest by
     Array(2).fill('SCAN player USING INDEX player_by_name'),
   );
   expect(plans.join('\n')).toMatch(/SEARCH bag USING INDEX bag_\w+ [^]*SEARCH plan USING INDEX plan_\w+ /);
+  expect(plans.join('\n')).toMatch(/SEARCH diary_entry USING COVERING INDEX diary_entry_by_player/);
 });

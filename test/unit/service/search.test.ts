@@ -146,7 +146,7 @@ it('the same search gives the same list', async () => {
   await call('prices.add', { note });
   const first = await find('hybrid');
   expect(await find('hybrid')).toEqual(first);
-  expect(await find('')).toEqual({ archetypes: [], players: [], clubs: [], notes: [] });
+  expect(await find('')).toEqual({ archetypes: [], players: [], clubs: [], diary: [], notes: [] });
 });
 
 it('refuses a text that is too long, and a limit that is none', async () => {

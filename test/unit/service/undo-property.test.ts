@@ -87,6 +87,17 @@ function edits(random: () => number) {
     'players.unarchive': () => ({ playerId: playerId() }),
     'players.importBag': () => ({ text: JSON.stringify(bagFile({ budget: { amount: whole(300) } })) }),
     'players.openDemo': () => ({ demo: pick(['invented-bag', 'range-bag']) }),
+    'diary.add': () => ({
+      playerId: playerId(),
+      ...(random() < 0.7 ? { on: day() } : {}),
+      text: pick(['Grip stronger.', 'Left wrist\n\nagain', '\u{1F3CC} ok']),
+    }),
+    'diary.change': () => ({
+      playerId: playerId(),
+      entryId: 1 + whole(6),
+      patch: pick([{ on: day() }, { text: 'better' }, { on: day(), text: 'worse' }, {}]),
+    }),
+    'diary.strike': () => ({ playerId: playerId(), entryId: 1 + whole(6) }),
     'bags.addClub': () => ({
       bagId: bagId(),
       club: { id: pick(['n1', 'n2', '7i']), kind: 'iron', carry: 100 + whole(80) },

@@ -20,6 +20,17 @@ export const searchAnswerSchema = z.strictObject({
       place: z.enum(['bag', 'shelf', 'sold']),
     }),
   ),
+  /** Entries of players' diaries; `text` is cut to the first place that was found, an ellipsis where it is cut. */
+  diary: z.array(
+    z.strictObject({
+      entryId: rowId,
+      playerId: rowId,
+      bagId: rowId.nullable(),
+      player: z.string(),
+      on: z.iso.date(),
+      text: z.string(),
+    }),
+  ),
   /** With the archetype's name. */
   notes: z.array(noteSchema.extend({ name: z.string() })),
 });
@@ -27,7 +38,7 @@ export type SearchAnswer = z.infer<typeof searchAnswerSchema>;
 
 export const searchCalls = {
   /**
-   * Archetypes, players, clubs and price notes that have all the words, the best first and always in the same order.
+   * Archetypes, players, clubs, price notes and diary entries that have all the words, the best first and always in the same order.
    * The trade's shorthand is understood (7i, 3w, PW, "gap wedge"), slips of the pen are forgiven. `limit` is for each.
    */
   'search.all': read(

@@ -20,6 +20,8 @@ export const rosterLineSchema = z.strictObject({
   status: planStatusSchema.optional(),
   plannedAt: z.string().optional(),
   budget: moneySchema.optional(),
+  /** Day of the newest diary entry. */
+  notedOn: z.iso.date().optional(),
 });
 export type RosterLine = z.infer<typeof rosterLineSchema>;
 

@@ -200,7 +200,7 @@ describe('exporting and importing', () => {
     const folder = tempFolder();
     const db = filled(join(folder, 'data.loftledger'));
     const id = undoable(db, { label: 'add', at: NOW }, () =>
-      createPlayer(db, { ...PLAYER, notes: 'SECRETNOTE' }, NOW),
+      createPlayer(db, { ...PLAYER, missNote: 'SECRETNOTE' }, NOW),
     );
     undoable(db, { label: 'delete', at: NOW }, () => db.prepare('DELETE FROM player WHERE id = ?').run(id));
     const target = join(folder, 'out.loftledger');

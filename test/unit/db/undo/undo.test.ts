@@ -93,7 +93,7 @@ function edit(db: Db, { kind, a, b, x, text }: Draw): void {
         pain: b % 2 === 0,
         targetHandicap: null,
       }),
-    () => (b === 0 ? deletePlayer(db, player()) : updatePlayer(db, player(), { notes: text })),
+    () => (b === 0 ? deletePlayer(db, player()) : updatePlayer(db, player(), { missNote: text })),
     () => writeBag(db, player(), FULL_BAG, LATER),
     () =>
       createBag(db, player(), { state: 'now', distanceUnit: 'yd', speedUnit: 'mph', currency: 'EUR' }, NOW),
@@ -322,18 +322,18 @@ describe('steps', () => {
   test('one that changes nothing, or is refused, is not kept and does not clear redo', () => {
     const db = memoryDb();
     const id = createPlayer(db, PLAYER, NOW);
-    undoable(db, step('a'), () => updatePlayer(db, id, { notes: 'x' }));
+    undoable(db, step('a'), () => updatePlayer(db, id, { missNote: 'x' }));
     undo(db);
     undoable(db, step('same'), () => updatePlayer(db, id, { name: PLAYER.name }));
     undoable(db, step('read'), () => readPlayer(db, id));
     const error = storageError(() =>
       undoable(db, step('refused'), () => {
-        updatePlayer(db, id, { notes: 'half' });
+        updatePlayer(db, id, { missNote: 'half' });
         updatePlayer(db, id, { handicap: 500 });
       }),
     );
     expect(error.code).toBe('constraint');
-    expect(readPlayer(db, id).notes).toBeUndefined();
+    expect(readPlayer(db, id).missNote).toBeUndefined();
     expect(history(db)).toMatchObject({ undo: [], redo: [{ label: 'a' }] });
   });
 
@@ -341,7 +341,7 @@ describe('steps', () => {
     const db = memoryDb();
     const id = undoable(db, step('outer'), () => {
       const player = createPlayer(db, PLAYER, NOW);
-      undoable(db, step('inner'), () => updatePlayer(db, player, { notes: 'x' }));
+      undoable(db, step('inner'), () => updatePlayer(db, player, { missNote: 'x' }));
       return player;
     });
     expect(history(db).undo.map((s) => s.label)).toEqual(['outer']);
@@ -362,13 +362,13 @@ describe('steps', () => {
     const file = join(tempFolder(), 'data.loftledger');
     const first = openTemp(file).db;
     const id = undoable(first, step('add'), () => createPlayer(first, PLAYER, NOW));
-    undoable(first, step('note'), () => updatePlayer(first, id, { notes: 'x' }));
+    undoable(first, step('note'), () => updatePlayer(first, id, { missNote: 'x' }));
     undo(first);
     first.close();
     const second = openTemp(file).db;
     expect(history(second)).toMatchObject({ undo: [{ label: 'add' }], redo: [{ label: 'note' }] });
     redo(second);
-    expect(readPlayer(second, id).notes).toBe('x');
+    expect(readPlayer(second, id).missNote).toBe('x');
     undo(second);
     undo(second);
     expect(storageError(() => readPlayer(second, id)).code).toBe('missing');
@@ -398,11 +398,11 @@ describe('writes outside of steps', () => {
   test('stay when a step on the same row is undone, which gives back only what it changed', () => {
     const db = memoryDb();
     const id = createPlayer(db, PLAYER, NOW);
-    undoable(db, step('note'), () => updatePlayer(db, id, { notes: 'x' }));
+    undoable(db, step('note'), () => updatePlayer(db, id, { missNote: 'x' }));
     touchPlayer(db, id, LATER);
     undo(db);
     expect(readPlayer(db, id)).toMatchObject({ lastLookedAt: LATER });
-    expect(readPlayer(db, id).notes).toBeUndefined();
+    expect(readPlayer(db, id).missNote).toBeUndefined();
   });
 
   test('that hang on a row go with it and come back with it', () => {
@@ -424,7 +424,7 @@ describe('writes outside of steps', () => {
     const bag = writeBag(db, player, FULL_BAG, NOW);
     const club = pick(db, 'club', 0);
     undoable(db, step('club'), () => {
-      updatePlayer(db, player, { notes: 'x' });
+      updatePlayer(db, player, { missNote: 'x' });
       updateClub(db, club, { label: 'x' });
     });
     deleteClub(db, club);

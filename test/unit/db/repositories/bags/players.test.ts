@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { createBag } from '../../../../../db/repositories/bags/bags.ts';
+import { addDiaryEntry } from '../../../../../db/repositories/bags/diary.ts';
 import { addClub } from '../../../../../db/repositories/bags/clubs.ts';
 import { keepLatestPlan } from '../../../../../db/repositories/plans.ts';
 import {
@@ -27,7 +28,6 @@ const FULL: PlayerFields = {
   miss: ['thin', 'left'],
   missNote: 'under pressure',
   pain: false,
-  notes: 'left wrist',
   airTemperatureC: -1.5,
   airHumidity: 0,
   airAltitudeM: 1600,
@@ -44,12 +44,12 @@ test('a player reads back as written, with all fields or the fewest', () => {
 test('a patch changes what it names and null clears', () => {
   const db = memoryDb();
   const id = createPlayer(db, FULL, NOW);
-  updatePlayer(db, id, { pain: null, notes: 'healed', miss: null });
+  updatePlayer(db, id, { pain: null, missNote: 'healed', miss: null });
   const { pain: _pain, miss: _miss, ...rest } = FULL;
-  expect(readPlayer(db, id)).toEqual({ ...rest, notes: 'healed', id, createdAt: NOW });
+  expect(readPlayer(db, id)).toEqual({ ...rest, missNote: 'healed', id, createdAt: NOW });
   updatePlayer(db, id, {});
   expect(storageError(() => updatePlayer(db, id, { name: null })).code).toBe('constraint');
-  expect(storageError(() => updatePlayer(db, 99, { notes: 'x' })).message).toBe('There is no player 99');
+  expect(storageError(() => updatePlayer(db, 99, { missNote: 'x' })).message).toBe('There is no player 99');
   expect(storageError(() => updatePlayer(db, 99, {})).code).toBe('missing');
 });
 
@@ -77,6 +77,8 @@ test('the roster has the bag of now, its budget and its open findings', () => {
   keepLatestPlan(db, { ...plan, openFindings: 5 }, NOW);
   keepLatestPlan(db, { ...plan, openFindings: 3 }, LATER);
   touchPlayer(db, a, LATER);
+  for (const onDate of ['2026-01-02', '2026-03-04', '2025-12-31'])
+    addDiaryEntry(db, a, { onDate, text: 'x' }, NOW);
   expect(roster(db)).toEqual([
     {
       id: a,
@@ -89,6 +91,7 @@ test('the roster has the bag of now, its budget and its open findings', () => {
       status: 'ok',
       plannedAt: LATER,
       budget: { minor: 20000, currency: 'GBP' },
+      notedOn: '2026-03-04',
     },
     { id: b, name: 'b', handicap: 18, clubs: 0 },
   ]);

@@ -9,6 +9,7 @@ import {
 } from '../../../src-main/domain/solve/index.ts';
 import { boughtIn, every, expected, type Answers, type Bag } from './brute-force.ts';
 import { smallInstance } from './small-instances.ts';
+import { runs } from '../../support/runs.ts';
 
 // Source of every expected value: all bags tried one by one (brute-force.ts), after DESIGN §8.
 
@@ -16,7 +17,7 @@ describe('the cheapest bag within a penalty', () => {
   it('is the point of the brute-force curve, at every penalty of it and beside it, capped or not', () => {
     let none = 0;
     let asked = 0;
-    for (let seed = 0; seed < 400; seed++) {
+    for (let seed = 0; seed < runs(400); seed++) {
       const instance = smallInstance(seed, 4 + (seed % 8));
       const curve = expected(instance).frontier as Point[];
       const penalties = [0, MENDED, ...curve.flatMap(({ penalty }) => [penalty, Math.max(0, penalty - 1)])];
@@ -77,7 +78,7 @@ function withoutCandidates(instance: Instance): Instance {
 describe('alternatives', () => {
   it('are the cheapest bags that hold no earlier purchase whole, each once, with those like them', () => {
     let some = 0;
-    for (let seed = 0; seed < 1500; seed++) {
+    for (let seed = 0; seed < runs(1500); seed++) {
       const instance = smallInstance(seed, 6 + (seed % 7));
       const { headline: plan, frontier: curve } = solve(instance);
       if (plan === null || boughtIn(instance, plan.items).length === 0) continue;
@@ -106,6 +107,6 @@ describe('alternatives', () => {
       const first = want.find(({ buys }) => got.some((one) => one.buys.join() === buys.join()));
       if (first) expect(groups[0]?.point.cost).toBe(first.cost);
     }
-    expect(some).toBeGreaterThan(60);
+    expect(some).toBeGreaterThan(runs(60));
   });
 });

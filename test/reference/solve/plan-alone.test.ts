@@ -17,6 +17,7 @@ import { search } from '../../../src-main/domain/solve/search/search.ts';
 import { TUNING } from '../../../src-main/domain/solve/search/tuning.ts';
 import { every, expected } from './brute-force.ts';
 import { dice, smallInstance } from './small-instances.ts';
+import { runs } from '../../support/runs.ts';
 
 // Source of every expected value: all bags tried one by one (brute-force.ts), after DESIGN §8.
 
@@ -41,7 +42,7 @@ function shifted(instance: Instance, seed: number): Instance {
 
 test('the plan alone is that of the whole curve: any budget, any hint of where it lies', () => {
   const seen = { mended: 0, scored: 0, none: 0, asked: 0 };
-  for (let seed = 0; seed < 800; seed++) {
+  for (let seed = 0; seed < runs(800); seed++) {
     const asked = { ...smallInstance(seed, 4 + (seed % SIZES)), budget: null };
     const hints = [[], frontier(asked), frontier(shifted(asked, seed))];
     const answers = every(asked);
@@ -60,8 +61,9 @@ test('the plan alone is that of the whole curve: any budget, any hint of where i
     }
   }
   // All three rules were met often enough to have failed.
-  expect(seen.asked).toBeGreaterThan(3000);
-  for (const rule of ['mended', 'scored', 'none'] as const) expect(seen[rule], rule).toBeGreaterThan(60);
+  expect(seen.asked).toBeGreaterThan(runs(3000));
+  for (const rule of ['mended', 'scored', 'none'] as const)
+    expect(seen[rule], rule).toBeGreaterThan(runs(60));
 });
 
 test('so also with every shortcut taken', () => {
@@ -74,7 +76,7 @@ test('so also with every shortcut taken', () => {
     firstPart: 1,
     secondPart: 2,
   };
-  for (let seed = 0; seed < 300; seed++) {
+  for (let seed = 0; seed < runs(300); seed++) {
     const instance = smallInstance(700_000 + seed, 5 + (seed % SIZES));
     const today = todayOf(instance);
     if (today === null || (instance.budget !== null && instance.budget < 0)) continue;
@@ -93,7 +95,7 @@ test('so also with every shortcut taken', () => {
 
 test('large figures: what is found is on the whole curve’s plan', () => {
   let needsMending = 0;
-  for (let seed = 0; seed < 60; seed++) {
+  for (let seed = 0; seed < runs(60); seed++) {
     const small = smallInstance(800_000 + seed, 13 + (seed % 8));
     // Pence and tenths of a yard as a real bag has them.
     const big: Instance = {
@@ -110,5 +112,5 @@ test('large figures: what is found is on the whole curve’s plan', () => {
     if (got !== null)
       expect(evaluate(big, got.items)).toMatchObject({ cost: got.cost, penalty: got.penalty });
   }
-  expect(needsMending).toBeGreaterThan(5);
+  expect(needsMending).toBeGreaterThanOrEqual(runs(6));
 });

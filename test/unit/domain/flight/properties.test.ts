@@ -4,6 +4,7 @@ import { flight } from '../../../../src-main/domain/flight/flight.ts';
 import { LOFT_DEG } from '../../../../src-main/domain/flight/ladder/input.ts';
 import { modelCarry } from '../../../../src-main/domain/flight/ladder/model.ts';
 import type { LadderKind } from '../../../../src-main/domain/flight/kind.ts';
+import { runs } from '../../../support/runs.ts';
 
 const seed = 20_261_101;
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -43,7 +44,7 @@ describe('flight', () => {
         expect(got.apexYd).toBeGreaterThanOrEqual(0);
         expect(got.seconds).toBeGreaterThanOrEqual(0);
       }),
-      { seed, numRuns: 1500 },
+      { seed, numRuns: runs(1500) },
     );
   });
 
@@ -55,7 +56,7 @@ describe('flight', () => {
           flown({ ...launch, air: inAir }).carryYd,
         );
       }),
-      { seed, numRuns: 600 },
+      { seed, numRuns: runs(600) },
     );
   });
 
@@ -70,7 +71,7 @@ describe('flight', () => {
         expect(right.rightYd + left.rightYd).toBe(0);
         right.points.forEach((point, i) => expect(point.rightYd + left.points[i]!.rightYd).toBe(0));
       }),
-      { seed, numRuns: 400 },
+      { seed, numRuns: runs(400) },
     );
   });
 
@@ -84,7 +85,7 @@ describe('flight', () => {
           flown({ ...launch, air: inAir }).carryYd,
         );
       }),
-      { seed, numRuns: 300 },
+      { seed, numRuns: runs(300) },
     );
   });
 });
@@ -112,7 +113,7 @@ describe('modelCarry', () => {
         expect(isFiniteAll(got)).toBe(true);
         expect(got.ok && got.carryYd).toBeGreaterThan(0);
       }),
-      { seed, numRuns: 1500 },
+      { seed, numRuns: runs(1500) },
     );
   });
 
@@ -127,7 +128,7 @@ describe('modelCarry', () => {
         expect(Math.abs(faster.carryYd - at.carryYd)).toBeLessThan(0.02);
         expect(Math.abs(weaker.carryYd - at.carryYd)).toBeLessThan(0.05);
       }),
-      { seed, numRuns: 800 },
+      { seed, numRuns: runs(800) },
     );
   });
 });

@@ -10,6 +10,7 @@ import {
 } from '../../../../src-main/domain/solve/index.ts';
 import { realistic } from '../../../bench/support/solve-instances.ts';
 import { candidate, instance, item, lot } from './instances.ts';
+import { runs } from '../../../support/runs.ts';
 
 const bands: Instance['bands'] = [{ fromDy: 0, wideDy: 150, crowdedDy: 50, wideWeight: 2, crowdWeight: 1 }];
 const none = {
@@ -145,7 +146,7 @@ test('nothing of the instance is changed', () => {
 });
 
 test('each answer alone is the one of all', () => {
-  for (let seed = 0; seed < 12; seed++) {
+  for (let seed = 0; seed < runs(12); seed++) {
     const of = realistic(seed, 60);
     const all = solve(of);
     expect(frontier(of)).toEqual(all.frontier);

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Hole } from '../../../../../src-main/domain/bag/types.ts';
 import { gapNeed, needPerRound, type Need } from '../../../../../src-main/domain/player/need/need.ts';
 import type { NeedClub } from '../../../../../src-main/domain/player/need/reach.ts';
+import { runs } from '../../../../support/runs.ts';
 
 const club = (clubId: string, kind: string, carryYd: number): NeedClub => ({ clubId, kind, carryYd });
 const ladder = [
@@ -208,7 +209,7 @@ describe('any bag on any course', () => {
         expect(Number.isFinite(need.fullShots)).toBe(true);
         expect(need.wanted.shots.every((shots) => shots >= 0)).toBe(true);
       }),
-      { seed: 8, numRuns: 300 },
+      { seed: 8, numRuns: runs(300) },
     );
   });
 
@@ -226,7 +227,7 @@ describe('any bag on any course', () => {
           expect(turned.between(low, low + 20)).toBeCloseTo(need.between(low, low + 20), 9);
         }
       }),
-      { seed: 9, numRuns: 60 },
+      { seed: 9, numRuns: runs(60) },
     );
   });
 });

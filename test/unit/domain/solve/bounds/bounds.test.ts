@@ -20,6 +20,7 @@ import { search } from '../../../../../src-main/domain/solve/search/search.ts';
 import { weightsOf } from '../../../../../src-main/domain/solve/bounds/weights.ts';
 import { realistic } from '../../../../bench/support/solve-instances.ts';
 import { smallInstance } from '../../../../reference/solve/small-instances.ts';
+import { runs } from '../../../../support/runs.ts';
 
 const WEIGHTS = weightsOf([
   { cost: 1, penalty: 0, count: 0 },
@@ -63,7 +64,7 @@ const scenariosOf = (ladder: Ladder): { decisions: Decisions; fits: (bought: Set
 describe('on small instances, for every bag', () => {
   test('no bound exceeds what a bag adds up to, through any of its clubs', () => {
     let asked = 0;
-    for (let seed = 0; seed < 60; seed++) {
+    for (let seed = 0; seed < runs(60); seed++) {
       const instance = smallInstance(seed, 7);
       const ladder = layOut(instance);
       for (const { decisions, fits } of scenariosOf(ladder)) {
@@ -90,7 +91,7 @@ describe('on small instances, for every bag', () => {
         }
       }
     }
-    expect(asked).toBeGreaterThan(10_000);
+    expect(asked).toBeGreaterThan(runs(10_000));
   });
 });
 
@@ -117,7 +118,7 @@ describe('on realistic instances, for every bag of the curve', () => {
     'neither screen nor bounds drop one of its pairs (a lot is bought: %s)',
     (more) => {
       let asked = 0;
-      for (let seed = 0; seed < 40; seed++) {
+      for (let seed = 0; seed < runs(40); seed++) {
         const ladder = layOut(realistic(seed, 60));
         const curve = search(ladder, { accept: notBettered, slopes: null }, new Watch());
         const region = notBettered(curve);
@@ -135,7 +136,7 @@ describe('on realistic instances, for every bag of the curve', () => {
           asked++;
         }
       }
-      expect(asked).toBeGreaterThan(60);
+      expect(asked).toBeGreaterThan(runs(60));
     },
   );
 });

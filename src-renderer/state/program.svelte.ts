@@ -4,6 +4,8 @@ import { AnswerState } from './answer.svelte.ts';
 import { AssumptionsState } from './settings/assumptions.svelte.ts';
 import { BagState } from './bag/bag.svelte.ts';
 import { CatalogueState } from './prices/catalogue.svelte.ts';
+import { DiarySearch } from './roster/diary-search.svelte.ts';
+import { DiaryState } from './bag/diary.svelte.ts';
 import type { Client } from './service/client.ts';
 import { Drawer } from './window/drawer.svelte.ts';
 import { FlightsState } from './ladder/flights.svelte.ts';
@@ -38,6 +40,8 @@ export class Program {
   readonly roster: RosterState;
   readonly rosterBatch: RosterBatch;
   readonly bag: BagState;
+  readonly diary: DiaryState;
+  readonly diarySearch: DiarySearch;
   readonly answer: AnswerState;
   readonly flights: FlightsState;
   readonly side: SideState;
@@ -66,6 +70,8 @@ export class Program {
     this.roster = new RosterState(this.records, this.route, formats);
     this.rosterBatch = new RosterBatch(this.records);
     this.bag = new BagState(this.records, this.route);
+    this.diary = new DiaryState(this.records, this.route, this.bag);
+    this.diarySearch = new DiarySearch(this.records, this.route, this.roster);
     this.answer = new AnswerState(this.records, this.route, formats);
     this.flights = new FlightsState(this.records, this.route, formats);
     this.side = new SideState(this.records, this.route, this.answer, formats);

@@ -1,6 +1,7 @@
 import type { Words } from '../en/index.ts';
 import { bag } from './screens/bag.ts';
 import { charts } from './charts.ts';
+import { diary } from './screens/diary.ts';
 import { files } from './screens/files.ts';
 import { handover } from './screens/handover.ts';
 import { ladder } from './screens/ladder.ts';
@@ -25,6 +26,7 @@ export const de: Words = {
   ...keeping,
   ...players,
   ...bag,
+  ...diary,
   ...files,
   ...prices,
   ...ladder,

@@ -1,5 +1,6 @@
 import { bag } from './screens/bag.ts';
 import { charts } from './charts.ts';
+import { diary } from './screens/diary.ts';
 import { files } from './screens/files.ts';
 import { handover } from './screens/handover.ts';
 import { ladder } from './screens/ladder.ts';
@@ -21,6 +22,7 @@ export const en = {
   ...keeping,
   ...players,
   ...bag,
+  ...diary,
   ...files,
   ...prices,
   ...ladder,

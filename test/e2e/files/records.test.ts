@@ -97,7 +97,7 @@ describe('the roster', () => {
     await page.getByRole('radio', { name: 'In use' }).check();
 
     await page.keyboard.press('/');
-    await page.getByRole('searchbox', { name: 'Search by name' }).fill('drop');
+    await page.getByRole('searchbox', { name: 'Search names and notes' }).fill('drop');
     await expect.poll(names).toEqual(['Invented player: Robin Dropped']);
     await page.getByRole('searchbox').fill('');
   });

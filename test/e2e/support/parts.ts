@@ -137,8 +137,12 @@ async function fill(gate: Gate, one: Case): Promise<number> {
     if (!done.ok) throw new Error(`${name}: ${done.error.message}`);
     return done.value as CallResult<K>;
   }
-  const { bagId } = await call('players.importBag', { text: JSON.stringify(bagOf(one)) });
+  const { bagId, playerId } = await call('players.importBag', { text: JSON.stringify(bagOf(one)) });
   if (one === 'empty') return bagId;
+  for (let n = 1; n <= 25; n += 1) {
+    const text = one === 'long' ? `${LONG.sentence}\n\n${LONG.word.repeat(2)}` : 'Grip a touch stronger.';
+    await call('diary.add', { playerId, on: `2026-10-${String(n).padStart(2, '0')}`, text });
+  }
   const { currency } = bagOf(one).units;
   const scale = one === 'long' ? 100 : 1;
   for (const [likely, seen, condition] of [

@@ -4,7 +4,7 @@ import { count } from '../plural.ts';
 export const players: typeof english = {
   players: {
     heading: 'Spieler',
-    search: 'Nach Namen suchen',
+    search: 'Namen und Notizen',
     searchKeys: 'mit / hierher',
     newPlayer: 'Neuer Spieler',
 

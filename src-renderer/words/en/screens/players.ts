@@ -3,7 +3,7 @@ import { count } from '../plural.ts';
 export const players = {
   players: {
     heading: 'Players',
-    search: 'Search by name',
+    search: 'Search names and notes',
     searchKeys: 'press / to come here',
     newPlayer: 'New player',
 

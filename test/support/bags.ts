@@ -4,6 +4,7 @@ import { bagFromFile, readBagFile } from '../../src-main/contract/formats/read-b
 import { readerFor } from '../../src-main/contract/reader.ts';
 import { english } from '../../src-main/domain/advice/words/en.ts';
 import { viewBag, type BagView } from '../../src-main/domain/advice/bag-view/view.ts';
+import { prepare, type Prepared } from '../../src-main/domain/advice/question/prepare.ts';
 import type { Bag } from '../../src-main/domain/bag/types.ts';
 
 /** An invented usual bag: 90 mph, handicap 15, no gap beyond its limit. Merge what a test is about. */
@@ -57,4 +58,10 @@ export function domainBag(file: BagFile): Bag {
 export function viewOf(file: BagFile, today = '2026-11-26'): BagView {
   const reader = readerFor(file.units);
   return viewBag({ bag: domainBag(file), catalogue: loadCatalogue(), reader, words: english, today });
+}
+
+/** The bag as the rules see it, with its question in integers and the curve. */
+export function preparedOf(file: BagFile, today = '2026-11-26'): Prepared {
+  const reader = readerFor(file.units);
+  return prepare({ bag: domainBag(file), catalogue: loadCatalogue(), reader, words: english, today });
 }

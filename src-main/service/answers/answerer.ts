@@ -38,6 +38,12 @@ function answerOf<T>(outcome: Outcome<T>): T {
   return outcome.answer;
 }
 
+/**
+ * What one thread may hold, MB. Left to itself V8 lets a thread's heap grow with the machine's memory, which a program
+ * that stays open for days does not give back; the largest bag of the bench holds about 100 MB.
+ */
+const THREAD_LIMITS = { maxOldGenerationSizeMb: 512, maxYoungGenerationSizeMb: 16 };
+
 /** The worker's file is given by the host, since a bundle keeps it elsewhere. */
 export function createAnswerer(workerFile: URL): Answerer {
   const pool = new Tinypool({
@@ -46,6 +52,7 @@ export function createAnswerer(workerFile: URL): Answerer {
     minThreads: 1,
     maxThreads: 2,
     idleTimeout: 60_000,
+    resourceLimits: THREAD_LIMITS,
   });
   return {
     answer: async (task) => answerOf((await pool.run(task)) as AnswerOutcome),

@@ -6,6 +6,7 @@ export type HostWords = {
   recent: string;
   undo: string;
   redo: string;
+  find: string;
   print: string;
   unresponsive: string;
   unresponsiveDetail: string;
@@ -21,6 +22,7 @@ const ENGLISH: HostWords = {
   recent: 'Opened lately',
   undo: 'Undo',
   redo: 'Redo',
+  find: 'Find or do …',
   print: 'Print …',
   unresponsive: 'The window does not answer.',
   unresponsiveDetail:
@@ -38,6 +40,7 @@ const GERMAN: HostWords = {
   recent: 'Zuletzt geöffnet',
   undo: 'Rückgängig',
   redo: 'Wiederholen',
+  find: 'Suchen oder tun …',
   print: 'Drucken …',
   unresponsive: 'Das Fenster antwortet nicht.',
   unresponsiveDetail:

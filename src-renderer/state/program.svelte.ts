@@ -1,5 +1,6 @@
-import { createContext } from 'svelte';
+import { createContext, tick } from 'svelte';
 import type { Settings } from '../../src-main/contract/calls/program/program.ts';
+import { Aim } from './window/aim.svelte.ts';
 import { AnswerState } from './answer.svelte.ts';
 import { AssumptionsState } from './settings/assumptions.svelte.ts';
 import { BagState } from './bag/bag.svelte.ts';
@@ -8,6 +9,10 @@ import { DiarySearch } from './roster/diary-search.svelte.ts';
 import { DiaryState } from './bag/diary.svelte.ts';
 import type { Client } from './service/client.ts';
 import { Drawer } from './window/drawer.svelte.ts';
+import { FindState } from './find/find.svelte.ts';
+import type { SettingsGroup } from './find/commands.ts';
+import { leadTo, NEW_PLAYER_AIM, settingsAim } from './find/lead.ts';
+import type { Place } from './find/found.ts';
 import { FlightsState } from './ladder/flights.svelte.ts';
 import { createFormats, type Formats } from './format/formats.ts';
 import { BatchState } from './handover/batch.svelte.ts';
@@ -34,6 +39,8 @@ export class Program {
   readonly route = new Route();
   readonly toasts = new Toasts();
   readonly drawer = new Drawer();
+  readonly aim = new Aim();
+  readonly find: FindState;
   readonly history: History;
   readonly settings: SettingsState;
   readonly assumptions: AssumptionsState;
@@ -65,6 +72,7 @@ export class Program {
     this.history = new History(this.records, this.toasts, (step) =>
       stepText(step, this.formats, (archetype) => this.catalogue.name(archetype)),
     );
+    this.find = new FindState(this.records, this.route, formats);
     this.settings = new SettingsState(this.records, settings);
     this.assumptions = new AssumptionsState(this.records, this.drawer);
     this.roster = new RosterState(this.records, this.route, formats);
@@ -89,8 +97,56 @@ export class Program {
 
   /** Turns to a player's page and notes that it was looked at. */
   open({ playerId, bagId }: { playerId: number; bagId: number }, screen: Page): void {
-    this.route.go(screen, bagId);
+    void this.turn(screen, bagId);
     void this.roster.look({ playerId });
+  }
+
+  /** By shortcut, tab or command: the new page's heading takes the focus, so that reading goes on there. */
+  async turn(page: Page, bagId?: number | null): Promise<void> {
+    this.aim.drop();
+    this.route.go(page, bagId);
+    await tick();
+    document.getElementById('page-heading')?.focus({ preventScroll: true });
+    scrollTo({ top: 0 });
+  }
+
+  /** Turns to something that was found. */
+  lead(place: Place): Promise<void> {
+    return leadTo(place, {
+      bagId: this.route.bagId,
+      turn: (page, bagId) => this.turn(page, bagId),
+      look: (playerId) => void this.roster.look({ playerId }),
+      showOnRoster: (name, archived) => {
+        this.roster.search = name;
+        this.roster.archived = archived;
+      },
+      showInBook: (archetype) => this.priceBook.show(archetype, this.catalogue.name(archetype)),
+      aim: (at) => this.aim.take(at),
+    });
+  }
+
+  async newPlayer(): Promise<void> {
+    await this.turn('players');
+    this.roster.isNew = true;
+    this.aim.take(NEW_PLAYER_AIM);
+  }
+
+  /** The drawer, and in it one of its groups, unfolded. */
+  async openSettings(group?: SettingsGroup): Promise<void> {
+    if (group !== undefined) this.drawer.show(group, true);
+    this.drawer.open();
+    await tick();
+    if (group === undefined) document.getElementById('settings-heading')?.focus({ preventScroll: true });
+    else this.aim.take(settingsAim(group));
+  }
+
+  /** The list of keys at the foot of every page. */
+  showKeys(): void {
+    const keys = document.querySelector<HTMLDetailsElement>('[data-keys]');
+    if (keys === null) return;
+    keys.open = true;
+    keys.scrollIntoView({ block: 'nearest' });
+    keys.querySelector('summary')?.focus({ preventScroll: true });
   }
 
   /** Prints the page that is open, or the document on it where it has one. */

@@ -4,9 +4,9 @@ import type { HostWords } from '../words.ts';
 type Modifier = 'meta' | 'control' | 'shift';
 
 /**
- * The menu as data. Undo, redo and print are the program's own (undo reaches across screens and restarts, print knows
- * what to print): their items press the keys that the window handles, and the keys themselves are left to it, or a text
- * field would lose its own undo.
+ * The menu as data. Undo, redo, print and finding are the program's own (undo reaches across screens and restarts,
+ * print knows what to print): their items press the keys that the window handles, and the keys themselves are left to
+ * it, or a text field would lose its own undo.
  */
 export function menuTemplate(parts: {
   isMac: boolean;
@@ -42,6 +42,8 @@ export function menuTemplate(parts: {
         { role: 'copy' },
         { role: 'paste' },
         { role: 'selectAll' },
+        { type: 'separator' },
+        own(words.find, 'K', [main]),
       ],
     },
     {

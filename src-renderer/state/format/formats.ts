@@ -27,7 +27,7 @@ export function createFormats(locale: string, language: string) {
     distance: (value: number, units: Units) => `${whole.format(value)}\u00a0${units.distance}`,
     range: (low: number, high: number) => `${whole.format(low)}–${whole.format(high)}`,
     /** Money in major units, as the contract's files have it; round sums without digits. */
-    money: (major: number, units: Units) => moneyText(major, units.currency, locale),
+    money: (major: number, units: Pick<Units, 'currency'>) => moneyText(major, units.currency, locale),
     moneyOf: (minor: number, currency: string) => formatMoney(minor, currency, locale),
     /** Money without the currency's sign, always with its digits: for columns that name the currency above. */
     amount: (major: number, units: Units) =>

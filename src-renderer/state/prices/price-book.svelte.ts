@@ -22,6 +22,8 @@ export class PriceBookState {
   #bands: Live<'prices.bands'>;
   #notes: Live<'prices.notes'>;
   #open = $state<string | null>(null);
+  /** What of the catalogue is looked for. */
+  search = $state('');
 
   constructor(records: Records, route: Route, formats: () => Formats) {
     this.#records = records;
@@ -76,6 +78,12 @@ export class PriceBookState {
 
   toggle(archetype: string): void {
     this.#open = this.#open === archetype ? null : archetype;
+  }
+
+  /** The archetype's line, with its notes open. */
+  show(archetype: string, name: string): void {
+    this.search = name;
+    this.#open = archetype;
   }
 
   get notes(): CallResult<'prices.notes'> | undefined {

@@ -23,6 +23,8 @@ export class RosterState {
   archived = $state(false);
   /** Only those whose newest plan left findings open. */
   openOnly = $state(false);
+  /** The form for a new player is open. */
+  isNew = $state(false);
 
   constructor(records: Records, route: Route, formats: () => Formats) {
     this.#records = records;

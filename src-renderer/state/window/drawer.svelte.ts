@@ -11,6 +11,10 @@ export class Drawer {
     this.#isOpen = !this.#isOpen;
   }
 
+  open(): void {
+    this.#isOpen = true;
+  }
+
   close(): void {
     this.#isOpen = false;
   }

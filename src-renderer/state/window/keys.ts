@@ -1,7 +1,12 @@
 import { SCREENS, type Screen } from './places.ts';
 
 export type Shortcut =
-  { do: 'undo' } | { do: 'redo' } | { do: 'go'; screen: Screen } | { do: 'search' } | { do: 'print' };
+  | { do: 'undo' }
+  | { do: 'redo' }
+  | { do: 'go'; screen: Screen }
+  | { do: 'find' }
+  | { do: 'search' }
+  | { do: 'print' };
 
 type Pressed = {
   key: string;
@@ -19,6 +24,7 @@ export function shortcutOf(pressed: Pressed, isMac: boolean): Shortcut | null {
   if (command && !altKey) {
     const letter = key.toLowerCase();
     if (letter === 'z') return { do: shiftKey ? 'redo' : 'undo' };
+    if (letter === 'k' && !shiftKey) return { do: 'find' };
     if (letter === 'p' && !shiftKey) return { do: 'print' };
     if (letter === 'y' && !isMac && !shiftKey) return { do: 'redo' };
   }
@@ -41,6 +47,8 @@ export function keysText(shortcut: Shortcut, isMac: boolean): string {
       const digit = String(SCREENS.indexOf(shortcut.screen) + 1);
       return isMac ? `⌥${digit}` : `Alt+${digit}`;
     }
+    case 'find':
+      return isMac ? '⌘K' : 'Ctrl+K';
     case 'print':
       return isMac ? '⌘P' : 'Ctrl+P';
     case 'search':

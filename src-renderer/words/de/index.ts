@@ -2,6 +2,7 @@ import type { Words } from '../en/index.ts';
 import { bag } from './screens/bag.ts';
 import { charts } from './charts.ts';
 import { diary } from './screens/diary.ts';
+import { find } from './find.ts';
 import { files } from './screens/files.ts';
 import { handover } from './screens/handover.ts';
 import { ladder } from './screens/ladder.ts';
@@ -21,6 +22,7 @@ import { steps } from './steps.ts';
  */
 export const de: Words = {
   ...program,
+  ...find,
   ...settings,
   ...reckoning,
   ...keeping,

@@ -76,6 +76,7 @@ export const program: typeof english = {
 
   keys: {
     heading: 'Tasten',
+    find: 'Etwas suchen oder tun lassen',
     pages: 'Eine Seite aufschlagen',
     undo: 'Rückgängig, wiederholen',
     search: 'Suchen, bei Spielern und Preisen',

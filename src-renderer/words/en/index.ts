@@ -1,6 +1,7 @@
 import { bag } from './screens/bag.ts';
 import { charts } from './charts.ts';
 import { diary } from './screens/diary.ts';
+import { find } from './find.ts';
 import { files } from './screens/files.ts';
 import { handover } from './screens/handover.ts';
 import { ladder } from './screens/ladder.ts';
@@ -17,6 +18,7 @@ import { steps } from './steps.ts';
 /** English: every text of the window, a file a screen. Figures come in printed; sentences are short and blame nobody. */
 export const en = {
   ...program,
+  ...find,
   ...settings,
   ...reckoning,
   ...keeping,

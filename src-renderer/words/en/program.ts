@@ -79,6 +79,7 @@ export const program = {
 
   keys: {
     heading: 'Keys',
+    find: 'Find anything, or have something done',
     pages: 'Turn to a page',
     undo: 'Undo, redo',
     search: 'Search, on Players and Prices',

@@ -11,10 +11,10 @@ function items(isMac: boolean, press: (...args: unknown[]) => void = () => undef
 }
 
 describe('the menu', () => {
-  it('presses the keys of undo, redo and print, and leaves the keys themselves to the window', () => {
+  it('presses the keys of undo, redo, print and finding, and leaves the keys themselves to the window', () => {
     const pressed: unknown[] = [];
     for (const isMac of [false, true]) {
-      for (const label of ['Undo', 'Redo', 'Print …']) {
+      for (const label of ['Undo', 'Redo', 'Print …', 'Find or do …']) {
         const item = items(isMac, (...args) => void pressed.push(args)).find(
           (entry) => entry.label === label,
         );
@@ -26,9 +26,11 @@ describe('the menu', () => {
       ['Z', ['control']],
       ['Z', ['control', 'shift']],
       ['P', ['control']],
+      ['K', ['control']],
       ['Z', ['meta']],
       ['Z', ['meta', 'shift']],
       ['P', ['meta']],
+      ['K', ['meta']],
     ]);
   });
 

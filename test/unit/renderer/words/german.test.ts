@@ -7,6 +7,7 @@ const STATES = ['wide', 'crowded', 'unsure-wide', 'unsure-crowded'];
 const KINDS = Object.keys(en.kinds);
 
 const SAMPLES: Samples = {
+  'find.counted': [[1], [2]],
   title: [
     ['Page', undefined],
     ['Page', 'Player'],

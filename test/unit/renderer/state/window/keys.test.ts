@@ -48,6 +48,17 @@ describe('shortcutOf', () => {
     expect(keysText({ do: 'print' }, true)).toBe('⌘P');
   });
 
+  test('find or do, with the key of the machine', () => {
+    expect(shortcutOf(press('k', { ctrlKey: true }), false)).toEqual({ do: 'find' });
+    expect(shortcutOf(press('k', { metaKey: true }), true)).toEqual({ do: 'find' });
+    // On a Mac, Ctrl+K strikes out the rest of a line in any field.
+    expect(shortcutOf(press('k', { ctrlKey: true }), true)).toBeNull();
+    expect(shortcutOf(press('K', { ctrlKey: true, shiftKey: true }), false)).toBeNull();
+    expect(shortcutOf(press('k'), false)).toBeNull();
+    expect(keysText({ do: 'find' }, false)).toBe('Ctrl+K');
+    expect(keysText({ do: 'find' }, true)).toBe('⌘K');
+  });
+
   test('plain letters ask for nothing; a slash searches', () => {
     expect(shortcutOf(press('z'), false)).toBeNull();
     expect(shortcutOf(press('2', {}, 'Digit2'), false)).toBeNull();

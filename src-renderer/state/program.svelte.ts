@@ -121,6 +121,10 @@ export class Program {
         this.roster.archived = archived;
       },
       showInBook: (archetype) => this.priceBook.show(archetype, this.catalogue.name(archetype)),
+      showDiary: (playerId) => {
+        this.diary.isOpen = true;
+        this.diary.showAll(playerId);
+      },
       aim: (at) => this.aim.take(at),
     });
   }

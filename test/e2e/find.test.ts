@@ -132,6 +132,21 @@ describe('with the keyboard alone', () => {
     await page.getByText('Nothing is noted on this club yet.').first().waitFor();
   });
 
+  test('a note of a diary leads to itself, unfolded', async () => {
+    await page.keyboard.press('Alt+2');
+    await page.locator('summary', { hasText: 'Diary' }).click();
+    const blank = page.getByLabel('New note');
+    await blank.fill('Thins the long irons from a tight lie.');
+    await page.getByRole('button', { name: 'Keep the note' }).click();
+    await page.getByRole('list', { name: 'Notes, the newest first' }).waitFor();
+    await page.locator('summary', { hasText: 'Diary' }).click();
+    await page.keyboard.press('Alt+5');
+    await take('tight lie', /^Thins the long irons/);
+    await expect
+      .poll(() => page.evaluate(() => document.activeElement?.closest('.diary li')?.textContent ?? ''))
+      .toMatch(/Strike out/);
+  });
+
   test('nothing found is said, with a way on', async () => {
     await open();
     await page.keyboard.type('zanzibar');

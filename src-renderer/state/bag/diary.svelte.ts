@@ -66,8 +66,9 @@ export class DiaryState {
     if (playerId !== undefined) this.#drafts.set(playerId, { ...this.draft, ...part });
   }
 
-  showAll(): void {
-    this.#whole = this.#bag.playerId;
+  /** @param playerId left out: of the player who is open. */
+  showAll(playerId = this.#bag.playerId): void {
+    this.#whole = playerId;
   }
 
   openToWrite(): void {

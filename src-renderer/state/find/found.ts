@@ -3,8 +3,8 @@ import type { Formats } from '../format/formats.ts';
 import { words } from '../../words/index.ts';
 
 export type FoundGroup = keyof SearchAnswer;
-/** People before what they own, and what is kept of prices last. */
-export const FOUND_GROUPS: readonly FoundGroup[] = ['players', 'clubs', 'archetypes', 'notes'];
+/** People before what they own, then prices, and what somebody wrote last. */
+export const FOUND_GROUPS: readonly FoundGroup[] = ['players', 'clubs', 'archetypes', 'notes', 'diary'];
 
 /** Where something that was found stands. */
 export type Place =
@@ -12,7 +12,8 @@ export type Place =
   | { is: 'club'; playerId: number; bagId: number; clubId: string; inBag: boolean }
   | { is: 'archetype'; archetype: string }
   /** `bagId` where the note speaks for one bag alone. */
-  | { is: 'note'; archetype: string; noteId: number; bagId: number | null };
+  | { is: 'note'; archetype: string; noteId: number; bagId: number | null }
+  | { is: 'entry'; playerId: number; bagId: number | null; name: string; entryId: number };
 
 export type Found = { id: string; group: FoundGroup; text: string; note: string; place: Place };
 
@@ -53,7 +54,14 @@ export function foundIn(answer: SearchAnswer, formats: Formats, hasBag: boolean)
     ),
     place: { is: 'note', archetype: note.archetype, noteId: note.id, bagId: note.bagId ?? null },
   }));
-  return [...players, ...clubs, ...archetypes, ...notes];
+  const diary = answer.diary.map(({ entryId, playerId, bagId, player, on, text: entry }): Found => ({
+    id: `entry-${String(entryId)}`,
+    group: 'diary',
+    text: entry,
+    note: said(player, formats.day(on)),
+    place: { is: 'entry', playerId, bagId, name: player, entryId },
+  }));
+  return [...players, ...clubs, ...archetypes, ...notes, ...diary];
 }
 
 function said(...parts: string[]): string {

@@ -12,6 +12,8 @@ export type Leader = {
   showOnRoster: (name: string, archived: boolean) => void;
   /** Shows an archetype's line of the price book, with its notes. */
   showInBook: (archetype: string) => void;
+  /** Unfolds a player's whole diary on the Bag page. */
+  showDiary: (playerId: number) => void;
   /** What the focus goes to as soon as it stands on the page. */
   aim: (at: string) => void;
 };
@@ -33,6 +35,17 @@ export async function leadTo(place: Place, leader: Leader): Promise<void> {
       if (place.inBag) leader.aim(clubAim(place.clubId));
       return;
     }
+    case 'entry': {
+      if (place.bagId === null) {
+        leader.showOnRoster(place.name, false);
+        return leader.turn('players');
+      }
+      leader.look(place.playerId);
+      leader.showDiary(place.playerId);
+      await leader.turn('bag', place.bagId);
+      leader.aim(entryAim(place.entryId));
+      return;
+    }
     case 'archetype':
     case 'note': {
       const bagId = place.is === 'note' ? (place.bagId ?? leader.bagId) : leader.bagId;
@@ -46,6 +59,7 @@ export async function leadTo(place: Place, leader: Leader): Promise<void> {
 
 export const clubAim = (clubId: string) => `club ${clubId}`;
 export const archetypeAim = (archetype: string) => `archetype ${archetype}`;
+export const entryAim = (entryId: number) => `entry ${String(entryId)}`;
 export const noteAim = (noteId: number) => `note ${String(noteId)}`;
 export const settingsAim = (group: string) => `settings ${group}`;
 export const NEW_PLAYER_AIM = 'new player';

@@ -14,6 +14,7 @@ async function led(place: Place, bagId: number | null = 5): Promise<string[]> {
     look: (playerId) => void done.push(`look ${String(playerId)}`),
     showOnRoster: (name, archived) => void done.push(`roster ${name}${archived ? ' archived' : ''}`),
     showInBook: (archetype) => void done.push(`book ${archetype}`),
+    showDiary: (playerId) => void done.push(`diary ${String(playerId)}`),
     aim: (at) => void done.push(`aim ${at}`),
   });
   return done;
@@ -30,6 +31,12 @@ describe('leading to a place', () => {
     const club = { is: 'club', playerId: 1, bagId: 9, clubId: 'my 7i' } as const;
     expect(await led({ ...club, inBag: true })).toEqual(['look 1', 'turn bag 9', 'aim club my 7i']);
     expect(await led({ ...club, inBag: false })).toEqual(['look 1', 'turn bag 9']);
+  });
+
+  test('a diary: unfolded, to its entry', async () => {
+    const entry = { is: 'entry', playerId: 1, name: 'Ada', entryId: 4 } as const;
+    expect(await led({ ...entry, bagId: 9 })).toEqual(['look 1', 'diary 1', 'turn bag 9', 'aim entry 4']);
+    expect(await led({ ...entry, bagId: null })).toEqual(['roster Ada', 'turn players']);
   });
 
   test('an archetype: to its line for the bag that is open; without one, to the page alone', async () => {

@@ -6,8 +6,11 @@ import { lineGroups } from '../../../../../src-renderer/state/find/lines.ts';
 import { createFormats } from '../../../../../src-renderer/state/format/formats.ts';
 
 const formats = createFormats('en-GB', 'en');
-const NOTHING: SearchAnswer = { players: [], clubs: [], archetypes: [], notes: [] };
+const NOTHING: SearchAnswer = { players: [], clubs: [], archetypes: [], notes: [], diary: [] };
 const ANSWER: SearchAnswer = {
+  diary: [
+    { entryId: 3, playerId: 1, bagId: 10, player: 'Ada Baker', on: '2026-10-02', text: '… thins the wedge' },
+  ],
   players: [
     { playerId: 1, bagId: 10, name: 'Ada Baker', archived: false },
     { playerId: 2, bagId: null, name: 'Bea Cole', archived: true },
@@ -62,6 +65,8 @@ describe('what was found', () => {
     expect(by['club-10-gw']?.place).toMatchObject({ is: 'club', bagId: 10, clubId: 'gw', inBag: true });
     expect(by['club-10-old']?.place).toMatchObject({ inBag: false });
     expect(by['archetype-wedge-50-t2']?.place).toEqual({ is: 'archetype', archetype: 'wedge-50-t2' });
+    expect(by['entry-3']?.place).toMatchObject({ is: 'entry', playerId: 1, bagId: 10, entryId: 3 });
+    expect(by['entry-3']?.note).toBe('Ada Baker · 2 Oct 2026');
     expect(by['note-7']?.place).toMatchObject({ noteId: 7, bagId: null });
     expect(by['note-8']?.place).toMatchObject({ noteId: 8, bagId: 11 });
   });
@@ -120,6 +125,7 @@ describe('lines in their groups', () => {
       'clubs: club-10-gw club-10-old',
       'archetypes: archetype-wedge-50-t2',
       'notes: note-7 note-8',
+      'diary: entry-3',
     ]);
   });
 

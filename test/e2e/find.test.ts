@@ -165,11 +165,8 @@ describe('with the keyboard alone', () => {
     const handicap = page.getByLabel('Handicap', { exact: true });
     await handicap.fill('11');
     await handicap.press('Tab');
-    await expect
-      .poll(() => page.getByRole('button', { name: 'Undo' }).getAttribute('aria-disabled'))
-      .toBe('false');
     await handicap.focus();
-    await take('take back', /^Undo: /);
+    await take('take back', /^Undo: handicap/);
     await expect.poll(() => handicap.inputValue()).not.toBe('11');
     expect(await handicap.evaluate((one) => one === document.activeElement)).toBe(true);
     await take('dark', /^Light of the page: Lamp-lit/);

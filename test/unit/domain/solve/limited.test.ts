@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { solve } from '../../../../src-main/domain/solve/index.ts';
 import { solveLimited } from '../../../../src-main/domain/solve/limited.ts';
+import { candidate, instance, item, lot } from './instances.ts';
 import { smallInstance } from '../../../reference/solve/small-instances.ts';
 import { runs } from '../../../support/runs.ts';
 
@@ -25,6 +26,27 @@ describe('solveLimited', () => {
         expect(solution.bestWithinBudget.penalty).toBeGreaterThanOrEqual(best.penalty);
     }
     expect(ended).toBeGreaterThan(runs(30));
+  });
+  it('stands in with the four cheapest sets, ties by id, and all that is owned', () => {
+    const sets = ['f', 'e', 'd', 'c', 'b', 'a'];
+    const items = [
+      item('own', { carryDy: 2000, lot: 'mine' }),
+      item('short', { carryDy: 1000 }),
+      candidate('single', 9, { carryDy: 1700 }),
+      ...sets.map((id, i) => candidate(`${id}:1`, 0, { lot: id, carryDy: 1300 + 60 * i })),
+    ];
+    const lots = [
+      lot('mine', { origin: 'owned', resale: 3 }),
+      // a and b cost the least; c to e cost the same, so that c and d come next.
+      ...sets.map((id) => lot(id, { price: id < 'c' ? 10 : id < 'f' ? 20 : 30 })),
+    ];
+    const bands = [{ fromDy: 0, wideDy: 150, crowdedDy: 0, wideWeight: 2, crowdWeight: 0 }];
+    const asked = instance(items, { lots, bands, budget: 60 });
+    const { instance: smaller, unproven } = solveLimited(asked, { maxLabels: 1 });
+    expect(unproven).not.toBeNull();
+    expect(smaller.lots.map(({ id }) => id)).toEqual(['mine', 'd', 'c', 'b', 'a']);
+    expect(smaller.items.map(({ id }) => id)).toEqual(['own', 'short', 'single', 'd:1', 'c:1', 'b:1', 'a:1']);
+    expect(smaller).toMatchObject({ bands, budget: 60 });
   });
   it('still ends at once when it is told to stop', () => {
     expect(() => solveLimited(smallInstance(3, 12), { shouldStop: () => true })).toThrow(/stopped/);

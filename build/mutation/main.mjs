@@ -15,19 +15,34 @@ import { NOT_DRAWN, wilsonPercent } from './sample.ts';
 const root = path.resolve(path.dirname(fileURLToPath(import.meta.url)), '../..');
 const GOAL_PERCENT = 85;
 
-/** What is changed, and the tests that should notice: those that take long for each mutant are left out. */
+/**
+ * The tests that should notice what is changed in a part: those that take long for each mutant are left out. Random
+ * tests try one in `fewerRuns` of their cases; what they would notice with the rest is not counted.
+ */
 const PARTS = {
-  flight: [
-    'test/unit/domain/flight/**',
-    'test/reference/flight/{air,closed-forms,impact,ladder,shots,tour}*',
-  ],
-  player: ['test/unit/domain/player/**', 'test/reference/player/**', 'test/reference/need/tee*'],
-  solve: ['test/unit/domain/solve/**', 'test/reference/solve/{brute-force,alternatives,plan-alone}*'],
-  advice: ['test/unit/domain/advice/**', 'test/reference/{cases,player}/**'],
+  flight: {
+    tests: [
+      'test/unit/domain/flight/**',
+      'test/reference/flight/{air,closed-forms,impact,ladder,shots,tour}*',
+    ],
+    fewerRuns: 8,
+  },
+  player: {
+    tests: ['test/unit/domain/player/**', 'test/reference/player/**', 'test/reference/need/tee*'],
+    fewerRuns: 30,
+  },
+  solve: {
+    tests: ['test/unit/domain/solve/**', 'test/reference/solve/{brute-force,alternatives,plan-alone}*'],
+    fewerRuns: 14,
+  },
+  advice: {
+    tests: ['test/unit/domain/advice/**', 'test/reference/{cases,player}/**'],
+    fewerRuns: 8,
+  },
 };
 
 const [part, ...flags] = process.argv.slice(2);
-const tests = PARTS[part];
+const { tests, fewerRuns } = PARTS[part] ?? {};
 if (!tests) {
   console.error(
     `npm run mutate -- PART [--sample N --seed S] [stryker's own flags]; PART is one of ${Object.keys(PARTS).join(', ')}.`,
@@ -56,8 +71,7 @@ const run = spawnSync(
       MUTATION_REPORT: report,
       MUTATION_KEPT: path.join(root, `out/mutation/${part}-kept.json`),
       ...(sample ? { MUTATION_SAMPLE: String(sample), MUTATION_SEED: String(seed) } : {}),
-      // Random tests try an eighth of their cases: what they would find with the rest is not counted.
-      FEWER_RUNS: '8',
+      FEWER_RUNS: String(fewerRuns),
     },
   },
 );

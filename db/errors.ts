@@ -52,6 +52,8 @@ const REMEDY = {
 const KNOWN: readonly (readonly [prefix: string, StorageCode, text: string, remedy: keyof typeof REMEDY])[] =
   [
     ['SQLITE_FULL', 'disk-full', 'the disk is full', 'space'],
+    // The file that connections share beside the log could not grow: by SQLite's list of codes, for want of space.
+    ['SQLITE_IOERR_SHMSIZE', 'disk-full', 'the disk is full', 'space'],
     ['ENOSPC', 'disk-full', 'the disk is full', 'space'],
     ['EDQUOT', 'disk-full', 'the disk quota is used up', 'space'],
     ['SQLITE_BUSY', 'busy', 'another program is writing to it', 'wait'],

@@ -12,6 +12,7 @@ test.each([
   ['SQLITE_NOTADB', 'foreign-file'],
   ['SQLITE_CONSTRAINT_CHECK', 'constraint'],
   ['SQLITE_IOERR_WRITE', 'io'],
+  ['SQLITE_IOERR_SHMSIZE', 'disk-full'],
   ['SQLITE_ERROR', 'bug'],
   ['SQLITE_MISUSE', 'bug'],
 ] as const)('SQLite’s %s is %s', (code, ours) => {

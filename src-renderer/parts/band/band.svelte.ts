@@ -8,31 +8,56 @@ type Options = {
   save: (band: Band | null) => Saved;
 };
 
+/** One field of the three: it follows the records until someone types, and then until this very figure changes there. */
+class PartDraft {
+  #figure: () => string;
+  #shown = $derived.by(() => this.#figure());
+  #text = $derived(this.#shown);
+
+  constructor(figure: () => string) {
+    this.#figure = figure;
+  }
+
+  get shown(): string {
+    return this.#shown;
+  }
+
+  get text(): string {
+    return this.#text;
+  }
+
+  set text(typed: string) {
+    this.#text = typed;
+  }
+}
+
 /** Low, likely and high are one value: kept when all three are there, taken out when all three are blank. */
 export class BandDraft {
   #options: Options;
-  #shown = $derived.by(() => {
-    const band = this.#options.band();
-    return BAND_PARTS.map((part) => (band === undefined ? '' : this.#options.typed(band[part]))).join('\n');
-  });
-  #texts = $derived.by<BandTexts>(() => {
-    const [low = '', likely = '', high = ''] = this.#shown.split('\n');
-    return { low, likely, high };
-  });
+  // Apart, so that one which is still typed outlives the answer to another's keeping.
+  #parts: Record<BandPart, PartDraft>;
+  #shown = $derived.by(() => BAND_PARTS.map((part) => this.#parts[part].shown).join('\n'));
   #message = $derived.by<string | null>(() => {
     void this.#shown;
     return null;
   });
 
   /** Leaving a field says "changed" and "left" in one breath: the same texts are sent once. */
-  #sent: BandTexts | null = null;
+  #sent: string | null = null;
 
   constructor(options: Options) {
     this.#options = options;
+    const draftOf = (part: BandPart) =>
+      new PartDraft(() => {
+        const band = options.band();
+        return band === undefined ? '' : options.typed(band[part]);
+      });
+    this.#parts = { low: draftOf('low'), likely: draftOf('likely'), high: draftOf('high') };
   }
 
   get texts(): BandTexts {
-    return this.#texts;
+    const { low, likely, high } = this.#parts;
+    return { low: low.text, likely: likely.text, high: high.text };
   }
 
   get message(): string | null {
@@ -40,31 +65,34 @@ export class BandDraft {
   }
 
   get isDirty(): boolean {
-    return BAND_PARTS.map((part) => this.#texts[part]).join('\n') !== this.#shown;
+    return this.#joined !== this.#shown;
+  }
+
+  get #joined(): string {
+    return BAND_PARTS.map((part) => this.#parts[part].text).join('\n');
   }
 
   write(part: BandPart, text: string): void {
-    this.#texts = { ...this.#texts, [part]: text };
+    this.#parts[part].text = text;
     this.#message = null;
+    this.#sent = null;
   }
 
   revert(): void {
-    const [low = '', likely = '', high = ''] = this.#shown.split('\n');
-    this.#texts = { low, likely, high };
-    this.#message = null;
+    for (const part of BAND_PARTS) this.write(part, this.#parts[part].shown);
   }
 
   /** @param leaving the focus leaves the three fields: only then is an unfinished band worth a word. */
   async commit(leaving: boolean): Promise<void> {
-    const texts = this.#texts;
-    if (!this.isDirty || this.#sent === texts) return;
-    const read = readBand(texts, this.#options.parse);
+    const joined = this.#joined;
+    if (!this.isDirty || this.#sent === joined) return;
+    const read = readBand(this.texts, this.#options.parse);
     if ('message' in read) {
       if (leaving || !read.unfinished) this.#message = read.message;
       return;
     }
-    this.#sent = texts;
+    this.#sent = joined;
     const message = await this.#options.save(read.band);
-    if (this.#texts === texts) this.#message = message;
+    if (this.#joined === joined) this.#message = message;
   }
 }

@@ -126,9 +126,9 @@ describe('with the keyboard alone', () => {
     await page.keyboard.press('Alt+1');
     await tabTo('More for Kay Invented');
     await page.keyboard.press('Enter');
-    await expect.poll(focused).toBe('Duplicate');
+    await expect.poll(focused).toBe('Diary');
     await page.keyboard.press('ArrowDown');
-    expect(await focused()).toBe('Export bag file');
+    expect(await focused()).toBe('Duplicate');
     await page.keyboard.press('Escape');
     await expect.poll(focused).toBe('More for Kay Invented');
   });

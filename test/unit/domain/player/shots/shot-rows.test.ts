@@ -60,4 +60,49 @@ describe('readShotRows', () => {
     const metres = { ...format, toYards: (value: number) => value / 0.9144 };
     expect(readShotRows([['7i', '137.16']], metres).shots[0]?.carryYd).toBeCloseTo(150, 9);
   });
+  it('takes every figure at both ends of its limits, and none beyond', () => {
+    const every: ShotFormat = {
+      ...format,
+      columns: { club: 0, carry: 1, total: 2, ballSpeed: 3, launch: 4, spin: 5 },
+    };
+    const at = (...cells: string[]) => readShotRows([['7i', ...cells]], every);
+    expect(at('1', '1', '20', '-10', '0').shots).toEqual([
+      { rowNumber: 2, clubLabel: '7i', carryYd: 1, totalYd: 1, ballSpeedMph: 20, launchDeg: -10, spinRpm: 0 },
+    ]);
+    expect(at('450', '500', '250', '80', '15000').shots).toHaveLength(1);
+    const columnOf = (...cells: string[]) => at(...cells).bad.map(({ column }) => column);
+    expect([columnOf('0.9'), columnOf('450.1')]).toEqual([['carry'], ['carry']]);
+    expect([columnOf('150', '0.9'), columnOf('150', '500.1')]).toEqual([['total'], ['total']]);
+    expect([columnOf('150', '', '19.9'), columnOf('150', '', '250.1')]).toEqual([
+      ['ballSpeed'],
+      ['ballSpeed'],
+    ]);
+    expect([columnOf('150', '', '', '-10.1'), columnOf('150', '', '', '80.1')]).toEqual([
+      ['launch'],
+      ['launch'],
+    ]);
+    expect([columnOf('150', '', '', '', '-1'), columnOf('150', '', '', '', 'x')]).toEqual([
+      ['spin'],
+      ['spin'],
+    ]);
+  });
+  it('converts speeds too, trims cells, and leaves out columns that are not chosen', () => {
+    const metric: ShotFormat = {
+      columns: { club: 1, carry: 0, ballSpeed: 2 },
+      decimal: ',',
+      toYards: (value) => value,
+      toMph: (value) => value * 2,
+    };
+    expect(readShotRows([[' 150,5 ', ' 7 iron ', ' 55 ', '9999']], metric).shots).toEqual([
+      { rowNumber: 2, clubLabel: '7 iron', carryYd: 150.5, ballSpeedMph: 110 },
+    ]);
+  });
+  it('counts rows from where the file’s rows begin, and shows no endless cell', () => {
+    const { bad } = readShotRows([['7i', 'x'.repeat(200)]], { ...format, firstRow: 5 });
+    expect(bad).toMatchObject([{ rowNumber: 5, value: 'x'.repeat(60) }]);
+  });
+  it('tells the first thing wrong of a row', () => {
+    expect(readShotRows([['7i', 'x', 'y', 'z']], format).bad).toHaveLength(1);
+    expect(readShotRows([['7i', 'x', 'y', 'z']], format).bad[0]?.column).toBe('carry');
+  });
 });

@@ -33,7 +33,7 @@ const PARTS = {
   },
   solve: {
     tests: ['test/unit/domain/solve/**', 'test/reference/solve/{brute-force,alternatives,plan-alone}*'],
-    fewerRuns: 14,
+    fewerRuns: 60,
   },
   advice: {
     tests: ['test/unit/domain/advice/**', 'test/reference/{cases,player}/**'],

@@ -3,7 +3,7 @@ import { cheapestClean, evaluate, type Instance, solve } from '../../../src-main
 import { boughtIn, every, expected, leastCost } from './brute-force.ts';
 import { featuresOf } from './features.ts';
 import { shuffled, smallInstance } from './small-instances.ts';
-import { runs } from '../../support/runs.ts';
+import { isWhole, least, runs } from '../../support/runs.ts';
 
 // Source of every expected value: all bags tried one by one (brute-force.ts), after DESIGN §8.
 
@@ -37,7 +37,7 @@ describe(`${INSTANCES} instances of ${SMALLEST} to ${SMALLEST + SIZES - 1} items
     }
   });
 
-  test('the instances meet every feature of the model, each in 5 % of them and more', () => {
+  test.runIf(isWhole)('the instances meet every feature of the model, each in 5 % of them and more', () => {
     const seldom = [...met].filter(([, times]) => times < INSTANCES * 0.05);
     expect(met.size).toBeGreaterThan(40);
     expect(seldom).toEqual([]);
@@ -74,7 +74,7 @@ describe(`${INSTANCES} instances of ${SMALLEST} to ${SMALLEST + SIZES - 1} items
         checked++;
       }
     }
-    expect(checked).toBeGreaterThan(MORE * 0.105);
+    expect(checked).toBeGreaterThanOrEqual(least(251));
   });
 
   test('the order of the input changes nothing', () => {

@@ -23,7 +23,7 @@ const PARTS = {
   flight: {
     tests: [
       'test/unit/domain/flight/**',
-      'test/reference/flight/{air,closed-forms,impact,ladder,shots,tour}*',
+      'test/reference/flight/{adaptive,air,closed-forms,impact,ladder,shots,tour}*',
     ],
     fewerRuns: 8,
   },

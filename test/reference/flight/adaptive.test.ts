@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Aero } from '../../../src-main/domain/flight/aero.ts';
 import { airDensity } from '../../../src-main/domain/flight/air.ts';
 import { trajectory } from '../../../src-main/domain/flight/trajectory.ts';
+import { runs } from '../../support/runs.ts';
 import { adaptiveFlight } from './support/adaptive.ts';
 import { rms, seeded, worst } from './support/stats.ts';
 
@@ -24,7 +25,7 @@ function launches(count: number, seed: number) {
   }));
 }
 
-const cases = launches(500, 2024);
+const cases = launches(runs(500), 2024);
 const wanted = cases.map(adaptiveFlight);
 
 function flown(stepSeconds?: number) {

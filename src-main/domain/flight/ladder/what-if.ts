@@ -15,5 +15,5 @@ export function airShift(club: LadderClub, from: Air, to: Air): AirShift | Refus
   if (!before.ok) return before;
   const after = modelCarry({ ...club, air: to });
   if (!after.ok) return after;
-  return { ok: true, factor: before.carryYd > 0 ? after.carryYd / before.carryYd : 1 };
+  return { ok: true, factor: after.carryYd / before.carryYd };
 }

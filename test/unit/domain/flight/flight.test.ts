@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { flight, type FlightInput } from '../../../../src-main/domain/flight/flight.ts';
+import { flight, neverLanded, type FlightInput } from '../../../../src-main/domain/flight/flight.ts';
 
 const drive: FlightInput = { ballSpeedMph: 140, launchDeg: 13, spinRpm: 2700 };
 const mild = { temperatureC: 15, humidity: 0.5, altitudeM: 0 };
@@ -71,5 +71,20 @@ describe('refused, with place, value and remedy', () => {
       message: 'Ball speed is 300 mph, outside 20 to 250 mph',
       remedy: 'Give ball speed as a number from 20 to 250 mph.',
     });
+  });
+
+  test('what has no unit is told without one, what is no number as that', () => {
+    expect(flight({ ...drive, air: { ...mild, humidity: 50 } })).toMatchObject({
+      message: 'Relative humidity is 50, outside 0 to 1',
+      remedy: 'Give relative humidity as a number from 0 to 1.',
+    });
+    expect(flight({ ...drive, spinRpm: 'fast' as unknown as number })).toMatchObject({
+      message: 'Backspin is not a number, outside 0 to 15000 rpm',
+    });
+  });
+
+  test('a ball that would never land is refused as our own fault', () => {
+    expect(neverLanded('clubs[1]', 140)).toMatchObject({ ok: false, place: 'clubs[1]', value: 140 });
+    expect(neverLanded('clubs[1]', 140).message).toMatch(/120 s.*fault of the model/);
   });
 });

@@ -26,6 +26,19 @@ describe('points for a drawing', () => {
     }
   });
 
+  test('stand so many steps apart, each where the ball then is', () => {
+    const every = (pointEvery: number) =>
+      fly(drive, { pointEvery, wind: { headMph: 5, fromLeftMph: 10 } }).points;
+    const all = every(1);
+    const fifth = every(5);
+    expect(all.slice(0, -1).map((point) => point.seconds)).toEqual(
+      all.slice(0, -1).map((_, i) => expect.closeTo(0.02 * i, 9) as number),
+    );
+    // The landing is the last of either, whatever the step.
+    expect(fifth.slice(0, -1)).toEqual(all.slice(0, -1).filter((_, i) => i % 5 === 0));
+    expect(fifth.at(-1)).toEqual(all.at(-1));
+  });
+
   test('asking for them changes nothing else', () => {
     expect({ ...fly(drive, { pointEvery: 1 }), points: [] }).toEqual(fly());
   });
@@ -43,6 +56,38 @@ describe('wind', () => {
 
   test('a head wind hurts more than the same tail wind helps', () => {
     expect(fly().carryYd - wind(15).carryYd).toBeGreaterThan(wind(-15).carryYd - fly().carryYd);
+  });
+
+  test('a steady wind is calm air that moves: without lift the flight is the calm one, carried along', () => {
+    const launch = { ballSpeedMph: 120, launchDeg: 20, spinRpm: 0 };
+    const MPH = 0.44704;
+    const yards = (metres: number) => metres / 0.9144;
+    for (const [headMph, fromLeftMph] of [
+      [0, 15],
+      [12, 0],
+      [-8, 20],
+    ] as const) {
+      const windy = fly(launch, { wind: { headMph, fromLeftMph } });
+      // Seen from the air: the launch less the wind, a plane flight along its own direction.
+      const along = 120 * Math.cos((20 * Math.PI) / 180) + headMph;
+      const up = 120 * Math.sin((20 * Math.PI) / 180);
+      const level = Math.hypot(along, -fromLeftMph);
+      const calm = fly({
+        ballSpeedMph: Math.hypot(level, up),
+        launchDeg: (Math.atan2(up, level) * 180) / Math.PI,
+        spinRpm: 0,
+      });
+      expect(windy.seconds).toBeCloseTo(calm.seconds, 9);
+      expect(windy.apexYd).toBeCloseTo(calm.apexYd, 9);
+      expect(windy.carryYd).toBeCloseTo(
+        (calm.carryYd * along) / level - yards(headMph * MPH * calm.seconds),
+        8,
+      );
+      expect(windy.rightYd).toBeCloseTo(
+        yards(fromLeftMph * MPH * calm.seconds) - (calm.carryYd * fromLeftMph) / level,
+        8,
+      );
+    }
   });
 
   test('from the left it drifts to the right', () => {
@@ -64,6 +109,15 @@ describe('edges', () => {
   test('level and without lift it is down at once; level with lift enough it flies', () => {
     expect(fly({ ballSpeedMph: 60, launchDeg: 0, spinRpm: 0 })).toMatchObject({ carryYd: 0, seconds: 0 });
     expect(fly({ ballSpeedMph: 180, launchDeg: 0, spinRpm: 4000 }).carryYd).toBeGreaterThan(50);
+  });
+
+  test('what stays up for longer than two minutes is given up, not followed for ever', () => {
+    const none = { drag: () => 0, lift: () => 0 };
+    // In a vacuum: 2·v·sin/g = 120 s at 588.4 m/s straight up, 1,316 mph.
+    const up = (ballSpeedMph: number) =>
+      trajectory({ ballSpeedMph, launchDeg: 90, spinRpm: 0 }, { densityKgM3, aero: none, stepSeconds: 0.5 });
+    expect(up(1310)?.seconds).toBeCloseTo((2 * 1310 * 0.44704) / 9.80665, 6);
+    expect(up(1325)).toBeNull();
   });
 
   test('a hop shorter than one step still lands', () => {

@@ -60,4 +60,14 @@ describe('impact', () => {
     const slid = impact({ ...driver, kind: 'wedge', loftDeg: 70, attackDeg: -10, dynamicLoftDeg: 62 });
     expect(slid.launchDeg).toBeCloseTo(62 - (Math.atan(0.4) * 180) / Math.PI, 9);
   });
+
+  test('the grip of a wood or hybrid does not hang on the spin loft, that of an iron rises with it', () => {
+    // While it rolls, spin goes with the sine of the spin loft, times the grip.
+    const grip = (kind: 'driver' | 'fairway' | 'hybrid' | 'iron', dynamicLoftDeg: number) =>
+      impact({ ...driver, kind, loftDeg: 20, dynamicLoftDeg }).spinRpm /
+      Math.sin((dynamicLoftDeg * Math.PI) / 180);
+    for (const kind of ['driver', 'fairway', 'hybrid'] as const)
+      expect(grip(kind, 12)).toBeCloseTo(grip(kind, 20), 6);
+    expect(grip('iron', 20) / grip('iron', 15)).toBeCloseTo((1.18 + 0.0071 * 5) / 1.18, 6);
+  });
 });

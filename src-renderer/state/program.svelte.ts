@@ -11,7 +11,7 @@ import type { Client } from './service/client.ts';
 import { Drawer } from './window/drawer.svelte.ts';
 import { FindState } from './find/find.svelte.ts';
 import type { SettingsGroup } from './find/commands.ts';
-import { leadTo, NEW_PLAYER_AIM, settingsAim } from './find/lead.ts';
+import { leadTo, NEW_NOTE_AIM, NEW_PLAYER_AIM, settingsAim } from './find/lead.ts';
 import type { Place } from './find/found.ts';
 import { FlightsState } from './ladder/flights.svelte.ts';
 import { createFormats, type Formats } from './format/formats.ts';
@@ -122,11 +122,19 @@ export class Program {
       },
       showInBook: (archetype) => this.priceBook.show(archetype, this.catalogue.name(archetype)),
       showDiary: (playerId) => {
-        this.diary.isOpen = true;
+        this.diary.unfold(playerId);
         this.diary.showAll(playerId);
       },
       aim: (at) => this.aim.take(at),
     });
+  }
+
+  /** A player's diary, to write into. */
+  async noteOn({ playerId, bagId }: { playerId: number; bagId: number }): Promise<void> {
+    this.diary.unfold(playerId);
+    void this.roster.look({ playerId });
+    await this.turn('bag', bagId);
+    this.aim.take(NEW_NOTE_AIM);
   }
 
   async newPlayer(): Promise<void> {

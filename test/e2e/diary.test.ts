@@ -97,6 +97,9 @@ test('nothing that axe finds, nothing too small or out of a narrow window', asyn
     expect(await violations(page)).toEqual([]);
   }
   expect(await tooSmall(page)).toEqual([]);
+  await page.emulateMedia({ media: 'print' });
+  expect(await summary().isVisible()).toBe(false);
+  await page.emulateMedia({ media: 'screen' });
   await page.setViewportSize({ width: 512, height: 700 });
   expect(await overflow(page)).toBe(0);
   await page.setViewportSize({ width: 1280, height: 800 });
@@ -111,7 +114,9 @@ test('the roster tells the day, finds a note by its words, and opens the diary t
   const found = page.getByRole('region', { name: 'Notes that hold “wrsist”' });
   await found.getByText(/Left wrist sore/).waitFor();
   await found.getByRole('link').click();
-  await notes().first().waitFor();
+  await expect
+    .poll(() => page.evaluate(() => document.activeElement?.closest('li')?.querySelector('textarea')?.value))
+    .toMatch(/Left wrist sore/);
 
   await page.getByRole('link', { name: 'Players' }).click();
   await page.getByRole('searchbox').fill('');
@@ -127,6 +132,8 @@ test('a copy begins without; a restart keeps what was noted', async () => {
   await page.getByRole('menuitem', { name: 'Duplicate' }).click();
   await page.getByRole('button', { name: 'Open the copy' }).click();
   await summary().getByText('nothing noted yet').waitFor();
+  // Of another player it is folded away.
+  expect(await blank().count()).toBe(0);
   expect(complaints).toEqual([]);
 
   await program.restart();

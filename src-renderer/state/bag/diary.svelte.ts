@@ -25,10 +25,8 @@ export class DiaryState {
   #drafts = new SvelteMap<number, NewNote>();
   /** Whose diary is shown whole. */
   #whole = $state<number>();
-  /** It is unfolded on the page. */
-  isOpen = $state(false);
-  /** Whoever opened it wants to write at once. */
-  wantsFocus = false;
+  /** Whose diary is unfolded: of another player it is not, as they may sit beside the coach. */
+  #unfolded = $state<number>();
 
   constructor(records: Records, route: Route, bag: BagState) {
     this.#records = records;
@@ -71,9 +69,18 @@ export class DiaryState {
     this.#whole = playerId;
   }
 
-  openToWrite(): void {
-    this.isOpen = true;
-    this.wantsFocus = true;
+  /** It is unfolded on the page of the player who is open. */
+  get isOpen(): boolean {
+    return this.#unfolded !== undefined && this.#unfolded === this.#bag.playerId;
+  }
+
+  /** @param playerId left out: of the player who is open. */
+  unfold(playerId = this.#bag.playerId): void {
+    this.#unfolded = playerId;
+  }
+
+  fold(): void {
+    this.#unfolded = undefined;
   }
 
   /** Keeps what stands in the blank, which is then empty again. @returns its day, or what to say. */

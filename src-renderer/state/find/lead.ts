@@ -63,3 +63,4 @@ export const entryAim = (entryId: number) => `entry ${String(entryId)}`;
 export const noteAim = (noteId: number) => `note ${String(noteId)}`;
 export const settingsAim = (group: string) => `settings ${group}`;
 export const NEW_PLAYER_AIM = 'new player';
+export const NEW_NOTE_AIM = 'new note';

@@ -7,7 +7,7 @@ export const diary: typeof english = {
     none: 'noch nichts notiert',
     summary: (notes, newest) => `${count(notes, 'Notiz', 'Notizen')}, die neueste vom ${newest}`,
     stays:
-      'Notizen bleiben in diesen Unterlagen: Keine Bag-Datei, Kopie oder Übergabe enthält sie. Was der Spieler lesen soll, gehört ins Begleitwort.',
+      'Notizen bleiben in diesen Aufzeichnungen: Keine Bag-Datei, keine Kopie, kein Ausdruck und keine Übergabe enthält sie. Was der Spieler lesen soll, gehört ins Begleitwort.',
     day: 'Tag',
     text: 'Neue Notiz',
     textHint: 'Gespeichert, sobald Sie das Feld verlassen.',

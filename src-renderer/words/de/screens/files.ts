@@ -206,6 +206,7 @@ export const files: typeof english = {
         club: 'Schläger',
         price_note: 'Preisnotizen',
         shot_import: 'Eingelesene Schlag-Dateien',
+        diary_entry: 'Notizen in Tagebüchern',
       },
       older:
         'Ein älteres Loftledger hat sie geschrieben; auf dem Weg hierher wird sie auf den neuen Stand gebracht.',

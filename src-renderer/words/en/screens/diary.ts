@@ -7,7 +7,7 @@ export const diary = {
     none: 'nothing noted yet',
     summary: (notes: number, newest: string) => `${count(notes, 'note', 'notes')}, the newest of ${newest}`,
     stays:
-      'Notes stay in these records: no bag file, copy or hand-over has them. What a player should read goes into the cover note.',
+      'Notes stay in these records: no bag file, copy, print or hand-over has them. What a player should read goes into the cover note.',
     day: 'Day',
     text: 'New note',
     textHint: 'Kept when you leave it.',

@@ -215,6 +215,7 @@ export const files = {
         club: 'Clubs',
         price_note: 'Price notes',
         shot_import: 'Shot sessions',
+        diary_entry: 'Notes in diaries',
       },
       older: 'It was written by an older Loftledger, and is brought up to date on its way in.',
       agree: 'Replace all that is here by what is in this file',

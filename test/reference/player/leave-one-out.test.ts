@@ -4,6 +4,7 @@ import { centredCarryYd, type ModelClub } from '../../../src-main/domain/player/
 import type { KnownClub, PlayerModel } from '../../../src-main/domain/player/model.ts';
 import { predictCarry } from '../../../src-main/domain/player/predict.ts';
 import { REFERENCE_AIR } from '../../../src-main/domain/flight/air.ts';
+import { tell } from '../../support/figures.ts';
 
 // Carries: the published tour averages (test/reference/data/tour-averages.json). Lofts are not published: typical
 // modern ones are assumed, as in CHECKVALUES §9, so what is tested is interpolation in an assumed loft.
@@ -102,6 +103,7 @@ const straightLine = (_id: string, rest: Known[], out: Known) => {
 describe('leave one out, irons of both tours', () => {
   const by = () => rms(leftOut(LOFT, 'irons', interpolated));
   it('interpolation in loft is within 0.9 yd RMS', () => {
+    tell('ladder, an iron left out between its neighbours: carry, RMS', by(), 'yd');
     expect(by()).toBeLessThanOrEqual(0.9);
   });
   it('and better than straight physics and than a straight line', () => {

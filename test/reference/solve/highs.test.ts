@@ -17,6 +17,7 @@ import { Coverage } from './highs/coverage.ts';
 import { mixedInstance } from './highs/instances.ts';
 import { judge } from './highs/judge.ts';
 import { highs, openOracle, type Oracle, type OracleBag } from './highs/oracle.ts';
+import { tell } from '../../support/figures.ts';
 
 /*
  * Source of every check here: HiGHS (an open mixed-integer solver by J. Hall and others, University of Edinburgh),
@@ -188,6 +189,9 @@ describe('the solver against HiGHS', () => {
 
   // Last, over all of the above: what the instances were made for must have come up.
   it('has met every feature of the model often enough to prove something', () => {
+    tell('solver against HiGHS: instances, every answer equal', compared);
+    tell('solver against HiGHS: points of spend curves, all equal', points);
+    tell('solver against HiGHS: walk-away prices solved again at W and W + 1', walked.priced);
     expect(compared).toBeGreaterThanOrEqual(400);
     expect(points).toBeGreaterThanOrEqual(1200);
     expect(coverage.rarerThan(5)).toEqual([]);

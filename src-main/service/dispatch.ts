@@ -12,6 +12,7 @@ import { courseHandlers } from './handlers/records/courses.ts';
 import { diaryHandlers } from './handlers/records/diary.ts';
 import { fileHandlers } from './handlers/program/files.ts';
 import { handoverHandlers } from './handlers/answers/handover.ts';
+import { besideHandlers } from './handlers/answers/beside.ts';
 import { planHandlers } from './handlers/answers/plans.ts';
 import { playerHandlers } from './handlers/records/players.ts';
 import { priceHandlers } from './handlers/money/prices.ts';
@@ -28,6 +29,7 @@ const handlers: Handlers = {
   ...bagHandlers,
   ...rosterHandlers,
   ...answerHandlers,
+  ...besideHandlers,
   ...planHandlers,
   ...priceHandlers,
   ...searchHandlers,

@@ -1,6 +1,7 @@
 import type { BagFile } from '../contract/formats/bag-file.ts';
 import type { Archetype } from '../contract/formats/catalogue.ts';
 import type { PlanFile } from '../contract/formats/plan-file.ts';
+import type { Units } from '../contract/primitives.ts';
 import { bagFromFile } from '../contract/formats/read-bag.ts';
 import { readerFor } from '../contract/reader.ts';
 import { jsonPath, RefusedInput, shownValue, type Refusal } from '../contract/refusal.ts';
@@ -19,6 +20,8 @@ export type AnswerOptions = Pick<BagTask, 'today' | 'locale' | 'reckoning'> & {
   picked?: readonly string[];
   /** See AdviseInput. */
   isBrief?: boolean;
+  /** To print distances and speeds in; the bag's own units when left out. */
+  shownIn?: Pick<Units, 'distance' | 'speed'>;
 };
 
 /** A checked bag file and the catalogue → the whole answer, and the plan file that says it. */
@@ -29,10 +32,11 @@ export function answerBag(
 ): { advice: Advice; plan: PlanFile } {
   const refusals = [...unknownArchetypes(file, catalogue), ...tooManyKept(file)];
   if (refusals.length > 0) throw new RefusedInput('This bag cannot be planned:', refusals.slice(0, 10));
+  const units = { ...file.units, ...options.shownIn };
   const advice = advise({
     bag: bagFromFile(file),
     catalogue,
-    reader: readerFor(file.units, options.locale),
+    reader: readerFor(units, options.locale),
     words: adviceWords(options.locale),
     today: options.today,
     reckoning: options.reckoning,
@@ -40,7 +44,7 @@ export function answerBag(
     ...(options.picked ? { picked: options.picked } : {}),
     isBrief: options.isBrief ?? false,
   });
-  return { advice, plan: planFile(advice, { units: file.units, withInstance: options.withInstance }) };
+  return { advice, plan: planFile(advice, { units, withInstance: options.withInstance }) };
 }
 
 /** @throws RefusedInput naming each price whose archetype the catalogue lacks. */

@@ -49,6 +49,7 @@ function outcomeOf<T>(cells: SharedArrayBuffer | undefined, work: (watcher: Watc
 }
 
 // The pool calls these by name, on the same threads.
+export { beside } from './beside.ts';
 export { brief } from './brief.ts';
 export { seenOne } from './seen-one/seen-one.ts';
 export { watchList } from './seen-one/watch-list.ts';

@@ -3,6 +3,7 @@ import type { Settings } from '../../src-main/contract/calls/program/program.ts'
 import { Aim } from './window/aim.svelte.ts';
 import { AnswerState } from './answer.svelte.ts';
 import { AssumptionsState } from './settings/assumptions.svelte.ts';
+import { BesideState } from './beside/beside.svelte.ts';
 import { BagState } from './bag/bag.svelte.ts';
 import { CatalogueState } from './prices/catalogue.svelte.ts';
 import { DiarySearch } from './roster/diary-search.svelte.ts';
@@ -11,7 +12,7 @@ import type { Client } from './service/client.ts';
 import { Drawer } from './window/drawer.svelte.ts';
 import { FindState } from './find/find.svelte.ts';
 import type { SettingsGroup } from './find/commands.ts';
-import { leadTo, NEW_NOTE_AIM, NEW_PLAYER_AIM, settingsAim } from './find/lead.ts';
+import { BESIDE_AIM, leadTo, NEW_NOTE_AIM, NEW_PLAYER_AIM, settingsAim } from './find/lead.ts';
 import type { Place } from './find/found.ts';
 import { FlightsState } from './ladder/flights.svelte.ts';
 import { createFormats, type Formats } from './format/formats.ts';
@@ -52,6 +53,7 @@ export class Program {
   readonly answer: AnswerState;
   readonly flights: FlightsState;
   readonly side: SideState;
+  readonly beside: BesideState;
   readonly handover: HandoverState;
   readonly batch: BatchState;
   readonly catalogue: CatalogueState;
@@ -83,6 +85,7 @@ export class Program {
     this.answer = new AnswerState(this.records, this.route, formats);
     this.flights = new FlightsState(this.records, this.route, formats);
     this.side = new SideState(this.records, this.route, this.answer, formats);
+    this.beside = new BesideState(this.records, this.route, formats);
     this.handover = new HandoverState(this.records, this.route, formats);
     this.batch = new BatchState(this.records, this.route, formats);
     this.priceBook = new PriceBookState(this.records, this.route, formats);
@@ -135,6 +138,13 @@ export class Program {
     void this.roster.look({ playerId });
     await this.turn('bag', bagId);
     this.aim.take(NEW_NOTE_AIM);
+  }
+
+  /** Turns to a bag's page "Side by side", where another is chosen to stand beside it. */
+  async compare(bagId: number): Promise<void> {
+    this.beside.turnOn(bagId);
+    await this.turn('side', bagId);
+    this.aim.take(BESIDE_AIM);
   }
 
   async newPlayer(): Promise<void> {

@@ -3,6 +3,7 @@ import type { Columns, Money, Patch } from '../../row.ts';
 import { fromRow, toPatchRow, toRow } from '../../row.ts';
 import type { Db } from '../../sqlite.ts';
 import { all, deleteRow, get, insertRow, missing, updateRow, type Row } from '../../statement.ts';
+import type { PlayerName } from '../search.ts';
 
 export type Miss = 'left' | 'right' | 'high' | 'low' | 'fat' | 'thin';
 
@@ -78,6 +79,16 @@ export function listPlayers(db: Db, options: { archived?: boolean } = {}): Playe
   const which = options.archived === true ? 'NOT NULL' : 'NULL';
   const sql = `SELECT * FROM player WHERE archived_at IS ${which} ORDER BY name COLLATE NOCASE, id`;
   return all(db, sql).map((row) => fromRow(PLAYER, row));
+}
+
+/** Players who are not archived, those looked at last first, then those who never were, by name. */
+export function lookedAtLast(db: Db, most: number): PlayerName[] {
+  const sql = `SELECT id AS playerId, name FROM player WHERE archived_at IS NULL
+                ORDER BY last_looked_at IS NULL, last_looked_at DESC, name COLLATE NOCASE, id LIMIT @most`;
+  return all<{ playerId: number; name: string }>(db, sql, { most }).map((row) => ({
+    ...row,
+    archived: false,
+  }));
 }
 
 /** "Last looked at" is no edit: call it outside of any undo step. */

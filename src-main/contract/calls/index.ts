@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { answerCalls } from './answers/answers.ts';
+import { besideCalls } from './answers/beside.ts';
 import { bagCalls } from './records/bags.ts';
 import { clubCalls } from './records/clubs.ts';
 import { archetypeCalls, costCalls } from './money/costs.ts';
@@ -24,6 +25,7 @@ export const calls = {
   ...bagCalls,
   ...rosterCalls,
   ...answerCalls,
+  ...besideCalls,
   ...planCalls,
   ...priceCalls,
   ...searchCalls,

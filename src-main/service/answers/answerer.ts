@@ -3,6 +3,7 @@ import type { Answer } from '../../contract/calls/answers/answers.ts';
 import type { SeenOne } from '../../contract/calls/money/prices.ts';
 import { RefusedInput } from '../../contract/refusal.ts';
 import type { HandOverTask, HandOverText } from '../../worker/handover.ts';
+import type { BesideOutcome, BesideTask, BesideView } from '../../worker/beside.ts';
 import type { BriefOutcome } from '../../worker/brief.ts';
 import type { SeenOneTask } from '../../worker/seen-one/seen-one.ts';
 import type { AnswerOutcome, AnswerTask, HandOverOutcome, Outcome } from '../../worker/solve-worker.ts';
@@ -16,6 +17,8 @@ export type Answerer = {
   handOver(task: HandOverTask & { cells?: SharedArrayBuffer }): Promise<HandOverText>;
   /** The plan alone, for one of many bags. */
   brief(task: AnswerTask): Promise<BriefOutcome>;
+  /** One bag to be set beside another. @throws RefusedInput for a bag that cannot be planned. */
+  beside(task: BesideTask): Promise<BesideView>;
   seenOne(task: SeenOneTask): Promise<SeenOne>;
   /** Ends early, and says so, when the task's flag is set. */
   watchList(task: WatchTask): Promise<WatchOutcome>;
@@ -44,6 +47,11 @@ function answerOf<T>(outcome: Outcome<T>): T {
  */
 const THREAD_LIMITS = { maxOldGenerationSizeMb: 512, maxYoungGenerationSizeMb: 16 };
 
+function viewOf(outcome: BesideOutcome): BesideView {
+  if (!outcome.ok) throw new RefusedInput(outcome.message, outcome.refusals);
+  return outcome.view;
+}
+
 /** The worker's file is given by the host, since a bundle keeps it elsewhere. */
 export function createAnswerer(workerFile: URL): Answerer {
   const pool = new Tinypool({
@@ -58,6 +66,7 @@ export function createAnswerer(workerFile: URL): Answerer {
     answer: async (task) => answerOf((await pool.run(task)) as AnswerOutcome),
     handOver: async (task) => answerOf((await pool.run(task, { name: 'handOver' })) as HandOverOutcome),
     brief: async (task) => (await pool.run(task, { name: 'brief' })) as BriefOutcome,
+    beside: async (task) => viewOf((await pool.run(task, { name: 'beside' })) as BesideOutcome),
     seenOne: async (task) => (await pool.run(task, { name: 'seenOne' })) as SeenOne,
     watchList: async (task) => (await pool.run(task, { name: 'watchList' })) as WatchOutcome,
     close: () => pool.destroy(),

@@ -33,6 +33,8 @@ export type Doer = {
   language: LanguageChoice;
   turn: (page: Page) => void;
   newPlayer: () => void;
+  /** Null while no bag is open. */
+  compare: (() => void) | null;
   openDemo: (demo: 'invented-bag' | 'range-bag') => void;
   undo: () => void;
   redo: () => void;
@@ -76,6 +78,10 @@ function doingOf(doer: Doer): Command[] {
   });
   return [
     command('new-player', players.newPlayer, find.also.newPlayer, () => doer.newPlayer()),
+    {
+      ...command('compare', words.beside.compareCommand, words.beside.compareAlso, () => doer.compare?.()),
+      off: doer.compare === null ? words.beside.noBag : null,
+    },
     {
       ...command(
         'undo',

@@ -62,5 +62,7 @@ export const archetypeAim = (archetype: string) => `archetype ${archetype}`;
 export const entryAim = (entryId: number) => `entry ${String(entryId)}`;
 export const noteAim = (noteId: number) => `note ${String(noteId)}`;
 export const settingsAim = (group: string) => `settings ${group}`;
+/** The field that chooses another bag. */
+export const BESIDE_AIM = 'another bag';
 export const NEW_PLAYER_AIM = 'new player';
 export const NEW_NOTE_AIM = 'new note';

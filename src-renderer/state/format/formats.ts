@@ -24,7 +24,8 @@ export function createFormats(locale: string, language: string) {
     tenths: (value: number) => printed(oneDigit.format(value)),
     share: (part: number) => share.format(part),
     /** Whole distances: carries are not known better. */
-    distance: (value: number, units: Units) => `${whole.format(value)}\u00a0${units.distance}`,
+    distance: (value: number, units: Pick<Units, 'distance'>) =>
+      `${whole.format(value)}\u00a0${units.distance}`,
     range: (low: number, high: number) => `${whole.format(low)}–${whole.format(high)}`,
     /** Money in major units, as the contract's files have it; round sums without digits. */
     money: (major: number, units: Pick<Units, 'currency'>) => moneyText(major, units.currency, locale),

@@ -1,5 +1,6 @@
 import type { Words } from '../en/index.ts';
 import { bag } from './screens/bag.ts';
+import { beside } from './screens/beside.ts';
 import { charts } from './charts.ts';
 import { diary } from './screens/diary.ts';
 import { find } from './find.ts';
@@ -34,6 +35,7 @@ export const de: Words = {
   ...ladder,
   ...spend,
   ...side,
+  ...beside,
   ...handover,
   ...steps,
   ...charts,

@@ -1,4 +1,5 @@
 import { bag } from './screens/bag.ts';
+import { beside } from './screens/beside.ts';
 import { charts } from './charts.ts';
 import { diary } from './screens/diary.ts';
 import { find } from './find.ts';
@@ -30,6 +31,7 @@ export const en = {
   ...ladder,
   ...spend,
   ...side,
+  ...beside,
   ...handover,
   ...steps,
   ...charts,

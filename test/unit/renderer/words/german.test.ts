@@ -7,6 +7,11 @@ const STATES = ['wide', 'crowded', 'unsure-wide', 'unsure-crowded'];
 const KINDS = Object.keys(en.kinds);
 
 const SAMPLES: Samples = {
+  'beside.clubs': [[1], [2]],
+  'beside.choice': [
+    ['A', ''],
+    ['A', 'B'],
+  ],
   'find.counted': [[1], [2]],
   title: [
     ['Page', undefined],
@@ -129,6 +134,12 @@ const SAMPLES: Samples = {
 
 /** Names, signs, and words of the trade that German golfers use too. */
 const SAME = new Set([
+  'beside.choice',
+  'beside.club',
+  'beside.carry',
+  'beside.groups.driver',
+  'beside.groups.putter',
+  'beside.noDifference',
   'files.bags.columns.handicap',
   'files.carries.carry',
   'files.carries.columns.carry',

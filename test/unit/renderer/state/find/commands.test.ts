@@ -11,6 +11,7 @@ function doerOf(own: Partial<Doer> = {}): Doer {
     language: 'system',
     turn: vi.fn(),
     newPlayer: vi.fn(),
+    compare: null,
     openDemo: vi.fn(),
     undo: vi.fn(),
     redo: vi.fn(),
@@ -80,4 +81,13 @@ describe('commands', () => {
     command('settings-records', doer).run();
     expect(doer.openSettings).toHaveBeenLastCalledWith('records');
   });
+});
+
+test('another bag beside this one, once a bag is open', () => {
+  expect(command('compare').off).toBe('no player is open');
+  const compare = vi.fn();
+  const open = command('compare', doerOf({ compare }));
+  expect(open.off).toBeNull();
+  open.run();
+  expect(compare).toHaveBeenCalledOnce();
 });

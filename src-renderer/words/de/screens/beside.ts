@@ -1,0 +1,48 @@
+import type { beside as english } from '../../en/screens/beside.ts';
+import { count } from '../plural.ts';
+
+export const beside: typeof english = {
+  beside: {
+    what: 'Was nebeneinander steht',
+    ways: 'Zwei Wege des Ausgebens',
+    bag: 'Ein anderes Bag',
+    choose: 'Das Bag auf der rechten Seite',
+    placeholder: 'den Namen eines Spielers schreiben',
+    choice: (player, more) => (more === '' ? player : `${player}: ${more}`),
+    clubs: (clubs) => count(clubs, 'Schläger', 'Schläger'),
+    states: { now: 'das Bag von jetzt', planned: 'ein geplantes Bag', archived: 'ein abgelegtes Bag' },
+    archivedPlayer: 'abgelegter Spieler',
+    noneFound: 'Kein anderes Bag gefunden.',
+    pickFirst:
+      'Bitte oben ein Bag wählen. Zwei Spieler können nebeneinander stehen, oder zwei Bags eines Spielers.',
+    onlyShows: 'Hier wird nur gezeigt: An keinem der Bags ändert sich etwas.',
+    otherAir: 'Die Carrys der beiden gelten in verschiedener Luft; die Einstellungen sagen, in welcher.',
+    unitsOf: (player) => `Längen in den Einheiten von ${player}.`,
+    ladders: 'Beide Leitern',
+    slots: 'Schläger für Schläger',
+    slotsNote: 'Zugeordnet nach Art, dann nach dem Namen, sonst nach Loft innerhalb von 2,5°.',
+    groups: {
+      driver: 'Driver',
+      fairway: 'Fairwayhölzer',
+      hybrid: 'Hybride',
+      irons: 'Eisen und Wedges',
+      putter: 'Putter',
+    },
+    columns: { slot: 'Art', difference: (unit) => `Rechts minus links, ${unit}` },
+    club: (name, loft) => `${name}, ${loft}`,
+    loftAssumed: (loft) => `üblich ${loft}`,
+    carry: (carry, range, source) => `${carry} (${range}) ${source}`,
+    noCarry: 'Carry nicht bekannt',
+    noClub: 'kein solcher Schläger',
+    noDifference: '—',
+    marks: 'Weite Abstände und enge Paare',
+    noMarks: 'Kein Abstand liegt außerhalb seiner Grenze.',
+    noLadder: 'Für eine Leiter ist zu wenig bekannt: weder Carry noch Tempo noch Drive.',
+    findings: 'Befunde',
+    noFindings: 'Nichts gefunden.',
+    compare: 'Vergleichen mit …',
+    compareCommand: 'Ein anderes Bag neben dieses stellen',
+    compareAlso: 'vergleichen Spieler zwei Bags',
+    noBag: 'kein Spieler ist aufgeschlagen',
+  },
+};

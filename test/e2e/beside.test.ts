@@ -37,7 +37,18 @@ describe('another bag beside this one', () => {
     const row = page.getByRole('row', { name: /Rowan Ashdown/ });
     await row.getByRole('button', { name: /^More for/ }).focus();
     await page.keyboard.press('Enter');
-    await page.getByRole('menuitem', { name: 'Compare with …' }).waitFor();
+    const item = (name: string) => page.getByRole('menuitem', { name });
+    const isAt = (name: string) => item(name).evaluate((one) => one === document.activeElement);
+    await expect
+      .poll(
+        async () => {
+          const isThere = await isAt('Compare with …');
+          if (!isThere) await page.keyboard.press('ArrowDown');
+          return isThere;
+        },
+        { timeout: 10_000 },
+      )
+      .toBe(true);
     await page.keyboard.press('Enter');
     await page.getByRole('heading', { level: 1, name: /^Side by side.*Rowan Ashdown/ }).waitFor();
     expect(await page.getByRole('radio', { name: 'Another bag' }).isChecked()).toBe(true);

@@ -47,6 +47,30 @@ describe('loftOf', () => {
     ];
     expect(loftOf(set[2]!, set)).toEqual({ loftDeg: 26, assumed: true });
   });
+  it('a driver and a putter have one whatever they are called', () => {
+    expect(loftOf({ id: 'big', kind: 'driver' }, [])).toEqual({ loftDeg: 10.5, assumed: true });
+    expect(loftOf({ id: 'flat', kind: 'putter' }, [])).toEqual({ loftDeg: 3, assumed: true });
+  });
+  it('only named clubs of known loft of the same set move it, the nearest of them', () => {
+    const seven = { id: '7i', kind: 'iron' as const, set: 's' };
+    const known = (id: string, loftDeg: number, set?: string) => ({
+      id,
+      kind: 'iron' as const,
+      loftDeg,
+      ...(set === undefined ? {} : { set }),
+    });
+    // Typical: 6-iron 30°, 7-iron 33°, 9-iron 41°.
+    const shifted = (...others: ReturnType<typeof known>[]) => loftOf(seven, [seven, ...others])?.loftDeg;
+    expect(shifted()).toBe(33);
+    expect(shifted(known('9i', 39, 's'))).toBe(31);
+    expect(shifted(known('9i', 39, 's'), known('6i', 29, 's'))).toBe(32);
+    expect(shifted(known('6i', 29, 's'), known('9i', 39, 's'))).toBe(32);
+    expect(shifted(known('6i', 25, 'other'), known('nameless', 20, 's'))).toBe(33);
+    // Of two as near the first counts.
+    expect(shifted(known('6i', 29, 's'), known('6i', 28, 's'))).toBe(32);
+    const single = { id: '7i', kind: 'iron' as const };
+    expect(loftOf(single, [single, known('6i', 25)])?.loftDeg).toBe(33);
+  });
   it('says null where nothing tells', () => {
     expect(loftOf({ id: 'mystery', kind: 'hybrid' }, [])).toBeNull();
   });

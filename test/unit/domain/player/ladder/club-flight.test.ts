@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { flight } from '../../../../../src-main/domain/flight/flight.ts';
+import { modelCarry } from '../../../../../src-main/domain/flight/ladder/model.ts';
+import { speedFromCarry } from '../../../../../src-main/domain/player/carry-model.ts';
 import { clubFlight, type ClubFlight } from '../../../../../src-main/domain/player/ladder/club-flight.ts';
 import { ownedLadder } from '../../../../../src-main/domain/player/ladder/ladder.ts';
 import { playerModel } from '../../../../../src-main/domain/player/model.ts';
@@ -18,8 +21,8 @@ function flightsOf(file: BagFile): Record<string, ClubFlight | null> {
 }
 
 describe('a club of which loft and carry are known', () => {
-  const flights = flightsOf(bagFile());
   it('lands on its carry, after an apex inside of the curve', () => {
+    const flights = flightsOf(bagFile());
     for (const club of bagFile().clubs) {
       if (club.carry === undefined) continue;
       const flown = flights[club.id];
@@ -34,6 +37,7 @@ describe('a club of which loft and carry are known', () => {
     }
   });
   it('comes down steeper with more loft, within a family', () => {
+    const flights = flightsOf(bagFile());
     for (const family of [
       ['driver', '5w'],
       ['5i', '6i', '7i', '8i', '9i'],
@@ -43,6 +47,7 @@ describe('a club of which loft and carry are known', () => {
     }
   });
   it('has ranges that hold their figure, wider than the model alone is wrong', () => {
+    const flights = flightsOf(bagFile());
     for (const flown of Object.values(flights)) {
       if (!flown) throw new Error('every club of the usual bag can be flown');
       const { apexYd, apexRangeYd, landDeg, landRangeDeg } = flown;
@@ -50,6 +55,35 @@ describe('a club of which loft and carry are known', () => {
       expect(apexRangeYd[1] - apexYd).toBeGreaterThan(2.8);
       expect(landRangeDeg[1] - landDeg).toBeGreaterThan(3.8);
     }
+  });
+  it('its ranges are the model’s error with what a launch 3° higher or lower moves, the larger of the two', () => {
+    const file = bagFile();
+    const bag = domainBag(file);
+    const model = playerModel(bag);
+    const seven = flightsOf(file)['7i'];
+    const speedMph = speedFromCarry({ kind: 'iron', loftDeg: 33 }, 129, 1, model.air);
+    const launch = modelCarry({ kind: 'iron', loftDeg: 33, driverSpeedMph: speedMph, air: model.air });
+    if (!launch.ok || !seven) throw new Error('the usual 7-iron flies');
+    const at = (byDeg: number) => {
+      const { ballSpeedMph, launchDeg, spinRpm } = launch;
+      const flown = flight({ ballSpeedMph, launchDeg: launchDeg + byDeg, spinRpm, air: model.air });
+      if (!flown.ok) throw new Error(flown.message);
+      return flown;
+    };
+    const most = (pick: (one: { apexYd: number; landDeg: number }) => number) =>
+      Math.max(...[-3, 3].map((byDeg) => Math.abs(pick(at(byDeg)) - pick(at(0)))));
+    const apexHalf = Math.hypot(
+      2.8,
+      most((one) => one.apexYd),
+    );
+    const landHalf = Math.hypot(
+      3.8,
+      most((one) => one.landDeg),
+    );
+    expect(seven.apexRangeYd[0]).toBeCloseTo(seven.apexYd - apexHalf, 6);
+    expect(seven.apexRangeYd[1]).toBeCloseTo(seven.apexYd + apexHalf, 6);
+    expect(seven.landRangeDeg[0]).toBeCloseTo(seven.landDeg - landHalf, 6);
+    expect(seven.landRangeDeg[1]).toBeCloseTo(seven.landDeg + landHalf, 6);
   });
 });
 
@@ -67,7 +101,10 @@ describe('a measured launch', () => {
     expect(flown?.carryYd).toBeGreaterThan(100);
   });
   it('of which a part is missing is not used', () => {
-    expect(flightsOf(withClub(bagFile(), '7i', { ballSpeed: 110, launchDeg: 17 }))['7i']?.from).toBe('loft');
+    for (const part of ['ballSpeed', 'launchDeg', 'spinRpm'] as const) {
+      const { [part]: _missing, ...rest } = launch;
+      expect(flightsOf(withClub(bagFile(), '7i', { ...rest }))['7i']?.from, part).toBe('loft');
+    }
   });
 });
 
@@ -92,6 +129,9 @@ describe('what is not known', () => {
     expect(flightsOf(withClub(bagFile(), 'sw', { carry: 5 }))['sw']).toBeNull();
   });
   it('a length that is no club’s is left out, as in the carry model', () => {
-    expect(flightsOf(withClub(bagFile(), '7i', { lengthIn: 37 }))['7i']).not.toBeNull();
+    // A broom's length, which a bag may have: taken, it would turn the curve.
+    const plain = flightsOf(bagFile())['7i'];
+    expect(plain).not.toBeNull();
+    expect(flightsOf(withClub(bagFile(), '7i', { lengthIn: 55 }))['7i']).toEqual(plain);
   });
 });

@@ -4,6 +4,7 @@ import {
   chanceBelow,
   gapBetween,
   gapSdYd,
+  neighbourGaps,
 } from '../../../../../src-main/domain/player/ladder/gaps.ts';
 import type { Rung } from '../../../../../src-main/domain/player/ladder/ladder.ts';
 
@@ -52,5 +53,30 @@ describe('chance beyond a limit', () => {
   it('is .8 at .8416 standard deviations', () => {
     expect(chanceAbove(gap, 20 - 0.8416 * 3.2)).toBeCloseTo(0.8, 4);
     expect(chanceBelow(gap, 20 + 0.8416 * 3.2)).toBeCloseTo(0.8, 4);
+  });
+});
+
+describe('mixed sources', () => {
+  const mean = (a: number, b: number) => Math.sqrt((a * a + b * b) / 2);
+  const measured = rung(140, 'measured', { standardErrorYd: 3 });
+  it('a measured club counts as a pair of its own kind would: √2 of its standard error, at least 1.5', () => {
+    expect(gapSdYd(measured, rung(130, 'stated'))).toBeCloseTo(mean(3 * Math.SQRT2, 3), 12);
+    expect(gapSdYd({ ...measured, standardErrorYd: 0.5 }, rung(130, 'stated'))).toBeCloseTo(mean(1.5, 3), 12);
+    expect(gapSdYd(rung(200, 'stated'), measured)).toBeCloseTo(mean(4, 3 * Math.SQRT2), 12);
+  });
+  it('within a family the unmeasured one counts 2 or 4, across families 8', () => {
+    expect(gapSdYd(rung(140, 'interpolated'), rung(130, 'modelled'))).toBeCloseTo(mean(2, 4), 12);
+    expect(gapSdYd(rung(180, 'stated', wood), rung(160, 'modelled'))).toBeCloseTo(mean(3.6, 8), 12);
+    expect(gapSdYd(rung(180, 'stated', wood), rung(160, 'interpolated'))).toBeCloseTo(mean(3.6, 8), 12);
+    expect(gapSdYd(rung(180, 'modelled', wood), measured)).toBeCloseTo(mean(8, 3 * Math.SQRT2), 12);
+  });
+});
+
+describe('neighbourGaps', () => {
+  it('is one for each two that stand beside each other, in the ladder’s order', () => {
+    const [a, b, c] = [rung(150, 'stated'), rung(140, 'stated'), rung(125, 'measured')];
+    expect(neighbourGaps([a, b, c])).toEqual([gapBetween(a, b), gapBetween(b, c)]);
+    expect(neighbourGaps([a, b, c]).map(({ gapYd }) => gapYd)).toEqual([10, 15]);
+    expect([neighbourGaps([a]), neighbourGaps([])]).toEqual([[], []]);
   });
 });

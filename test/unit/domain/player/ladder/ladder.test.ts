@@ -47,6 +47,24 @@ describe('the ladder', () => {
     expect(rungOf(withClub(bagFile(), '7i', { shots: 8, carrySd: 6 }), '7i')?.source).toBe('measured');
     expect(rungOf(withClub(bagFile(), '7i', { shots: 1 }), '7i')?.source).toBe('stated');
   });
+  it('a measured carry has its t-interval; between clubs few shots count with the bag’s usual spread', () => {
+    // t(.95, 3) = 2.353, t(.95, 15) = 1.753: NIST/SEMATECH e-Handbook 1.3.6.7.2
+    const few = rungOf(withClub(bagFile(), '7i', { carry: 130, shots: 4, carrySd: 2 }), '7i');
+    expect(few?.highYd).toBeCloseTo(130 + (2.353 * 2) / 2, 9);
+    // Its own spread is the bag's median, 2 of 130.
+    expect(few?.standardErrorYd).toBeCloseTo(2 / 2, 9);
+    const wild = withClub(bagFile(), '8i', { carry: 120, shots: 10, carrySd: 12 });
+    const lucky = rungOf(withClub(wild, '7i', { carry: 130, shots: 4, carrySd: 2 }), '7i');
+    // Median of 10 % and 1.54 %, of 130 yd.
+    expect(lucky?.standardErrorYd).toBeCloseTo((((12 / 120 + 2 / 130) / 2) * 130) / 2, 9);
+    expect(lucky?.highYd).toBeCloseTo(130 + (2.353 * 2) / 2, 9);
+    const many = rungOf(withClub(wild, '7i', { carry: 130, shots: 16, carrySd: 2 }), '7i');
+    expect(many?.standardErrorYd).toBeCloseTo(2 / 4, 9);
+    const unknown = rungOf(withClub(bagFile(), '7i', { carry: 130, shots: 16 }), '7i');
+    // Without a spread 6 % of the carry.
+    expect(unknown?.standardErrorYd).toBeCloseTo((0.06 * 130) / 4, 9);
+    expect(unknown?.highYd).toBeCloseTo(130 + (1.753 * 0.06 * 130) / 4, 9);
+  });
   it('interpolates in loft between neighbours of the family', () => {
     const { carry: _carry, ...noCarry } = bagFile().clubs[5]!;
     const file = { ...bagFile(), clubs: bagFile().clubs.map((club) => (club.id === '7i' ? noCarry : club)) };

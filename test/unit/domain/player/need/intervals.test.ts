@@ -8,16 +8,18 @@ const ladder = [
   { clubId: '7i', kind: 'iron', carryYd: 150 },
   { clubId: 'sw', kind: 'wedge', carryYd: 90 },
 ];
-const need = needPerRound({
-  holes: [
-    { par: 4, lengthYd: 420 },
-    { par: 3, lengthYd: 150 },
-  ],
-  ladder,
-  dispersionShare: 0.06,
-});
+const needed = () =>
+  needPerRound({
+    holes: [
+      { par: 4, lengthYd: 420 },
+      { par: 3, lengthYd: 150 },
+    ],
+    ladder,
+    dispersionShare: 0.06,
+  });
 
 it('intervals that hold every carry share out all the full shots, none twice', () => {
+  const need = needed();
   const intervals = needIntervals(need, [40, 90, 150, 200, 230, 240]);
   expect(intervals.reduce((sum, { shots }) => sum + shots, 0)).toBeCloseTo(need.fullShots, 9);
   expect(intervals.map(({ lowYd, highYd }) => [lowYd, highYd])).toEqual([
@@ -30,7 +32,7 @@ it('intervals that hold every carry share out all the full shots, none twice', (
 });
 
 it('a tee shot is in the interval that begins with its carry, apart from what the ground asks', () => {
-  const [short, atPin, , atDriver] = needIntervals(need, [100, 150, 160, 230, 231]);
+  const [short, atPin, , atDriver] = needIntervals(needed(), [100, 150, 160, 230, 231]);
   expect(short?.teeShots).toBeCloseTo(0, 9);
   expect(atPin?.teeShots).toBeCloseTo(1, 9);
   // What a drive of 230 and 20 of roll leaves of 420, spread by the dispersion.
@@ -39,6 +41,6 @@ it('a tee shot is in the interval that begins with its carry, apart from what th
 });
 
 it('one edge or none makes no interval', () => {
-  expect(needIntervals(need, [])).toEqual([]);
-  expect(needIntervals(need, [100])).toEqual([]);
+  expect(needIntervals(needed(), [])).toEqual([]);
+  expect(needIntervals(needed(), [100])).toEqual([]);
 });

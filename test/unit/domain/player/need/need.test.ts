@@ -172,6 +172,30 @@ describe('odd bags', () => {
   });
 });
 
+describe('with dispersion, by the normal distribution', () => {
+  it('a drive that falls short leaves a full shot: 250 yd, 201 carried and 20 rolled, 6 % of spread', () => {
+    // 29 yd are left on the mean, SD 12.06: P(more than 40) = P(z > .912) = .1809; a second one is out of reach.
+    const clubs = [club('driver', 'driver', 201), club('sw', 'wedge', 80)];
+    expect(of([250], 0.06, clubs).fullShots).toBeCloseTo(1.1809, 3);
+  });
+  it('a par 3 that is reached wants a second full shot only from a great miss', () => {
+    // 200 yd, SD 12: P(|z| > 40/12) = .00086
+    expect(of([200], 0.06, [club('5w', 'fairway', 200)]).fullShots).toBeCloseTo(1.00086, 4);
+    // SD 20: P(|z| > 2) = .0455, each of which wants one more, hardly ever two.
+    expect(of([200], 0.1, [club('5w', 'fairway', 200)]).fullShots).toBeCloseTo(1.0455, 3);
+  });
+});
+
+it('cells rise, and have borders at what the longest club but the driver has and could have', () => {
+  const clubs = [club('driver', 'driver', 240.3), club('5w', 'fairway', 181.7), club('sw', 'wedge', 80)];
+  const { edgesYd } = of([480], 0.06, clubs).wanted;
+  expect(Array.from(edgesYd)).toEqual([...edgesYd].sort((a, b) => a - b));
+  expect(Array.from(edgesYd)).toContain(181.7);
+  expect(edgesYd.some((edge) => Math.abs(edge - 0.9 * 240.3) < 1e-9)).toBe(true);
+  expect(edgesYd[0]).toBe(40);
+  expect(edgesYd.at(-1)).toBeGreaterThanOrEqual(480);
+});
+
 describe('any bag on any course', () => {
   const clubs = fc
     .array(

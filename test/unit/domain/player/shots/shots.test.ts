@@ -23,4 +23,13 @@ describe('summariseShots', () => {
   it('one shot has no range', () => {
     expect(summariseShots([150])).toMatchObject({ sdYd: 0, lowYd: 0, highYd: Infinity });
   });
+  it('two shots have a range: t(.95, 1) = 6.314', () => {
+    const { sdYd = NaN, lowYd, highYd } = summariseShots([150, 152]) ?? {};
+    expect(sdYd).toBeCloseTo(Math.SQRT2, 9);
+    expect(highYd).toBeCloseTo(151 + 6.314, 6);
+    expect(lowYd).toBeCloseTo(151 - 6.314, 6);
+  });
+  it('the spread that outliers do not move is 1.4826 × the median of the deviations', () => {
+    expect(summariseShots([148, 149, 150, 152, 400])?.madSdYd).toBeCloseTo(1.4826 * 2, 9);
+  });
 });

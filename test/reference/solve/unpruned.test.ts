@@ -12,6 +12,7 @@ import { run } from '../../../src-main/domain/solve/program/run.ts';
 import { scenarioOf, undecided } from '../../../src-main/domain/solve/search/scenario.ts';
 import { search } from '../../../src-main/domain/solve/search/search.ts';
 import { pureWeights } from '../../../src-main/domain/solve/bounds/weights.ts';
+import { runs } from '../../support/runs.ts';
 import { realistic } from '../../bench/support/solve-instances.ts';
 
 // Source: the plain dynamic program over every pair of clubs, with nothing ruled out by bounds. Small instances
@@ -51,14 +52,14 @@ test.each([
   [60, 12],
   [90, 4],
 ])('%d items, %d realistic instances: the curve with pruning and without', (items, instances) => {
-  for (let seed = 0; seed < instances; seed++) {
+  for (let seed = 0; seed < runs(instances); seed++) {
     const instance = realistic(seed, items);
     expect(pruned(instance), `seed ${seed}`).toEqual(unpruned(instance));
   }
 });
 
 test('40 items, 60 realistic instances with coarse figures, so that ties abound', () => {
-  for (let seed = 0; seed < 60; seed++) {
+  for (let seed = 0; seed < runs(60); seed++) {
     const instance = coarse(realistic(seed, 40));
     expect(pruned(instance), `seed ${seed}`).toEqual(unpruned(instance));
   }

@@ -32,7 +32,10 @@ const PARTS = {
     fewerRuns: 30,
   },
   solve: {
-    tests: ['test/unit/domain/solve/**', 'test/reference/solve/{brute-force,alternatives,plan-alone,unpruned}*'],
+    tests: [
+      'test/unit/domain/solve/**',
+      'test/reference/solve/{brute-force,alternatives,plan-alone,unpruned}*',
+    ],
     fewerRuns: 60,
   },
   advice: {

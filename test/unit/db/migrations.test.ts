@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { importDatabase } from '../../../db/files/import.ts';
 import { logicalDump } from '../../../db/schema/dump.ts';
 import { applyMigrations, migrate } from '../../../db/schema/migrate.ts';
 import { loadMigrations, type Migration } from '../../../db/migration-files.ts';
@@ -204,6 +205,15 @@ describe('from 9 to 10, the undated text about a player becomes the first entry 
     const notes = kept.prepare('SELECT notes FROM player WHERE id = 1').pluck().get();
     kept.close();
     expect(notes).toBe(TEXTS[0]?.[1]);
+  });
+
+  test('and in one that is taken in', () => {
+    const folder = tempFolder();
+    const source = join(folder, 'other.loftledger');
+    left(source).close();
+    const file = join(folder, 'data.loftledger');
+    importDatabase({ file, source, now: NOW });
+    expect(found(openTemp(file).db)).toEqual(wanted);
   });
 });
 

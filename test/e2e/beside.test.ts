@@ -122,6 +122,16 @@ describe('another bag beside this one', () => {
     await page.getByText('Choose a bag above.', { exact: false }).waitFor();
   });
 
+  test('reached by "Find or do" too', async () => {
+    await page.getByRole('radio', { name: 'Two ways to spend' }).check();
+    await page.keyboard.press('Alt+3');
+    await page.keyboard.press('Control+k');
+    await page.keyboard.type('compare');
+    await page.keyboard.press('Enter');
+    await page.getByRole('radio', { name: 'Another bag', checked: true }).waitFor();
+    await expect.poll(focused).toMatch(/The bag on the right page/);
+  });
+
   test('a name that nobody has is said in the list', async () => {
     const field = page.getByRole('combobox', { name: /The bag on the right page/ });
     await field.fill('zanzibar');

@@ -41,8 +41,8 @@ export const beside: typeof english = {
     findings: 'Befunde',
     noFindings: 'Nichts gefunden.',
     compare: 'Vergleichen mit …',
-    compareCommand: 'Ein anderes Bag neben dieses stellen',
-    compareAlso: 'vergleichen Spieler zwei Bags',
+    compareCommand: 'Mit einem anderen Bag vergleichen',
+    compareAlso: 'Spieler zwei Bags nebeneinander',
     noBag: 'kein Spieler ist aufgeschlagen',
   },
 };

@@ -40,8 +40,8 @@ export const beside = {
     findings: 'Findings',
     noFindings: 'Nothing was found.',
     compare: 'Compare with …',
-    compareCommand: 'Set another bag beside this one',
-    compareAlso: 'compare players two bags beside',
+    compareCommand: 'Compare with another bag',
+    compareAlso: 'players two bags beside side',
     noBag: 'no player is open',
   },
 };

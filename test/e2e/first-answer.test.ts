@@ -98,7 +98,7 @@ describe('from the start to a first answer', () => {
     await write('high: 22° hybrid (game improvement)', '70');
 
     await page.getByRole('link', { name: 'Spend' }).click();
-    const buy = page.getByRole('table', { name: 'The plan' }).getByRole('row', { name: /buy/ });
+    const buy = page.getByRole('table', { name: 'The plan' }).getByRole('row', { name: /^buy/ });
     await expect
       .poll(() => buy.innerText())
       .toMatch(/22° hybrid[\s\S]*55\.00[\s\S]*goes between 5-wood and 6-iron/);

@@ -10,8 +10,10 @@ export type Figures = {
   /** A distance without its unit, whole. */
   whole(yards: number): string;
   plain(value: number): string;
-  /** 0..1 → "62 %". */
+  /** 0..1 → "62%", as the locale writes it. */
   percent(share: number): string;
+  /** The same to 0.01: 0.125 → "12.5%". */
+  percentExactly(share: number): string;
   /** ISO day → "20 November 2026". */
   day(iso: string): string;
   /** "2027-05" → "May 2027". */
@@ -21,7 +23,8 @@ export type Figures = {
 export function figuresFor(reader: Reader, locale: string): Figures {
   const number = new Intl.NumberFormat(locale, { maximumFractionDigits: 2 });
   const tenths = new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
-  const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
+  const share = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 0 });
+  const exactShare = new Intl.NumberFormat(locale, { style: 'percent', maximumFractionDigits: 2 });
   const date = (iso: string, format: Intl.DateTimeFormatOptions) =>
     new Intl.DateTimeFormat(locale, { ...format, timeZone: 'UTC' }).format(new Date(`${iso}T00:00:00Z`));
   return {
@@ -31,7 +34,8 @@ export function figuresFor(reader: Reader, locale: string): Figures {
     // From the reader's own text: rounding its 0.1 again could differ from it by one.
     whole: (yards) => reader.distanceText(yards).slice(0, -` ${reader.distanceUnit}`.length),
     plain: (value) => number.format(value),
-    percent: (share) => `${whole.format(share * 100)}\u00a0%`,
+    percent: (part) => share.format(part),
+    percentExactly: (part) => exactShare.format(part),
     day: (iso) => date(iso, { day: 'numeric', month: 'long', year: 'numeric' }),
     month: (iso) => date(`${iso}-01`, { month: 'long', year: 'numeric' }),
   };

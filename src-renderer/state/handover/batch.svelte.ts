@@ -6,7 +6,7 @@ import type { CallError } from '../../../src-main/contract/gate.ts';
 import type { Formats } from '../format/formats.ts';
 import { Live, type Progress } from '../service/live.svelte.ts';
 import type { Records } from '../service/records.svelte.ts';
-import { searchRoster } from '../roster/roster-search.ts';
+import { inOrder, searchRoster } from '../roster/roster-search.ts';
 import type { Route } from '../window/route.svelte.ts';
 
 /** More lines than this are no list to look through, but one to search. */
@@ -17,6 +17,7 @@ export class BatchState {
   #records: Records;
   #formats: () => Formats;
   #roster: Live<'players.roster'>;
+  #lines = $derived.by(() => (this.#roster.value === undefined ? undefined : inOrder(this.#roster.value)));
   #ticked = new SvelteSet<number>();
   #job = $state.raw<{ name: string; progress: Progress | null } | null>(null);
   #result = $state.raw<HandOverBatch | null>(null);
@@ -43,7 +44,7 @@ export class BatchState {
 
   /** Undefined until it is read. */
   get roster(): RosterLine[] | undefined {
-    return this.#roster.value;
+    return this.#lines;
   }
 
   get rosterError(): CallError | undefined {

@@ -4,7 +4,7 @@ import type { CallError } from '../../../src-main/contract/gate.ts';
 import type { Formats } from '../format/formats.ts';
 import { Live } from '../service/live.svelte.ts';
 import type { Edited, Records } from '../service/records.svelte.ts';
-import { searchRoster } from './roster-search.ts';
+import { inOrder, searchRoster } from './roster-search.ts';
 import type { Route } from '../window/route.svelte.ts';
 
 type Opened = CallResult<'players.create'>;
@@ -19,6 +19,7 @@ export class RosterState {
   #records: Records;
   #formats: () => Formats;
   #live: Live<'players.roster'>;
+  #lines = $derived.by(() => (this.#live.value === undefined ? undefined : inOrder(this.#live.value)));
   search = $state('');
   archived = $state(false);
   /** Only those whose newest plan left findings open. */
@@ -40,7 +41,7 @@ export class RosterState {
 
   /** Undefined until it is read. */
   get lines(): RosterLine[] | undefined {
-    return this.#live.value;
+    return this.#lines;
   }
 
   get found(): RosterLine[] {

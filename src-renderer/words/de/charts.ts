@@ -26,9 +26,9 @@ export const charts: typeof english = {
       title: (club) => `Preisspanne: ${club}`,
       units: (currency, condition) => `${currency}, für einen Schläger im Zustand „${condition}“`,
       chartName: (club, low, likely, high, notes) =>
-        `Preisspanne von ${club}: niedrig ${low}, wahrscheinlich ${likely}, hoch ${high}, aus ${count(notes, 'Notiz', 'Notizen')}. Die Tabelle darunter hat dieselben Zahlen.`,
+        `Preisspanne von ${club}: niedrig ${low}, erwartet ${likely}, hoch ${high}, aus ${count(notes, 'Notiz', 'Notizen')}. Die Tabelle darunter hat dieselben Zahlen.`,
       band: 'Spanne',
-      parts: 'niedrig, wahrscheinlich, hoch',
+      parts: 'niedrig, erwartet, hoch',
       note: (n) => `Notiz ${n}`,
       stale: 'veraltet',
       outlier: 'zu weit von den anderen, nicht gezählt',
@@ -37,9 +37,9 @@ export const charts: typeof english = {
       share: (share) => `${share} der Spanne`,
       seen: (day) => `gesehen am ${day}`,
       written: (day) => `notiert am ${day}, Tag nicht angegeben`,
-      readBand: (club, low, likely, high) => `${club}: wahrscheinlich ${likely}, von ${low} bis ${high}.`,
+      readBand: (club, low, likely, high) => `${club}: erwartet ${likely}, von ${low} bis ${high}.`,
       readNote: (note) =>
-        `Notiz ${note.number}, ${note.isSeen ? 'gesehen' : 'notiert'} am ${note.day}: wahrscheinlich ${note.likely}, von ${note.low} bis ${note.high}; ${note.said}.`,
+        `Notiz ${note.number}, ${note.isSeen ? 'gesehen' : 'notiert'} am ${note.day}: erwartet ${note.likely}, von ${note.low} bis ${note.high}; ${note.said}.`,
       columns: { which: 'Welche', day: 'Tag', counts: 'Zählt' },
     },
 
@@ -51,18 +51,18 @@ export const charts: typeof english = {
         `Wahrscheinlichkeit der Kosten. ${[enough, likely, budget].filter((part) => part !== '').join('. ')}. Die Tabelle darunter hat dieselben Zahlen.`,
       axisCost: 'Summe',
       enough: (sum, share) => `${sum} reichen, zu ${share} sicher`,
-      likely: (sum) => `der Plan zu wahrscheinlichen Preisen: ${sum}`,
+      likely: (sum) => `der Plan zu erwarteten Preisen: ${sum}`,
       budget: (sum, share) => `Budget ${sum}: ${share}`,
       reading: (sum, share) => `${sum} reichen mit einer Wahrscheinlichkeit von ${share}.`,
       noteNet:
-        'Jeder Preis gilt als Spanne von niedrig bis hoch, am ehesten beim wahrscheinlichen, unabhängig von den anderen. Erlöse aus Verkäufen sind abgezogen.',
+        'Jeder Preis gilt als Spanne von niedrig bis hoch, am ehesten beim erwarteten, unabhängig von den anderen. Erlöse aus Verkäufen sind abgezogen.',
       noteCash:
-        'Jeder Preis gilt als Spanne von niedrig bis hoch, am ehesten beim wahrscheinlichen, unabhängig von den anderen. Erlöse aus Verkäufen zählen nicht.',
+        'Jeder Preis gilt als Spanne von niedrig bis hoch, am ehesten beim erwarteten, unabhängig von den anderen. Erlöse aus Verkäufen zählen nicht.',
       sure: (sum) => `${sum}, ohne Zweifel: Jeder Preis des Plans ist eine Zahl, keine Spanne.`,
       columns: { cost: 'Summe', chance: 'Wahrscheinlichkeit, dass sie reicht', which: 'Welche' },
       which: {
         enough: 'reicht in vier von fünf Fällen',
-        likely: 'zu wahrscheinlichen Preisen',
+        likely: 'zu erwarteten Preisen',
         budget: 'das Budget',
       },
     },

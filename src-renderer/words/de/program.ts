@@ -62,7 +62,7 @@ export const program: typeof english = {
     plusHandicap: 'Besser als Scratch bitte mit Minus schreiben, etwa −2,1.',
     lost: 'Niemand antwortet',
     needed: 'Das wird gebraucht. Bitte etwas eintragen; mit Esc kommt zurück, was hier stand.',
-    bandNeedsThree: 'Bitte alle drei angeben: niedrig, wahrscheinlich und hoch. Oder alle drei leer lassen.',
+    bandNeedsThree: 'Bitte alle drei angeben: niedrig, erwartet und hoch. Oder alle drei leer lassen.',
     heading: 'Das lässt sich nicht zeigen',
     toPlayers: 'Zurück zu den Spielern',
     toBag: 'Zum Bag',

@@ -88,7 +88,7 @@ export const reckoning: typeof english = {
     ofBag: (player) => `Im Bag von ${player}`,
     ofNew: 'Für neue Bags',
     newNote: 'Neue Spieler mit derselben Währung beginnen damit.',
-    note: 'Alle sind Ihre eigenen Annahmen. Versand, Griff, Gebühr und Porto gehen in den Plan ein; die übrigen stehen daneben.',
+    note: 'Alle sind Ihre eigenen Annahmen. Versand, Griff, Gebühr und Porto gehen in den Plan ein; die übrigen stehen daneben. Ein Posten ohne Haken bleibt notiert und zählt nicht.',
     kinds: COSTS,
     none: 'Nichts ist notiert.',
     counts: (cost) => `${cost} zählt`,

@@ -89,7 +89,7 @@ export const reckoning = {
     ofBag: (player: string) => `Of the bag of ${player}`,
     ofNew: 'For new bags',
     newNote: 'New players of the same currency begin with these.',
-    note: 'All are your own assumptions. Delivery, grip, fee and postage are in the plan; the others stand beside it.',
+    note: 'All are your own assumptions. Delivery, grip, fee and postage are in the plan; the others stand beside it. A cost without its tick stays noted and does not count.',
     kinds: COSTS,
     none: 'None is noted.',
     counts: (cost: string) => `${cost} counts`,

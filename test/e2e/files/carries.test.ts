@@ -56,7 +56,7 @@ describe('a club’s carries', () => {
 
   test('three over a month or more tell a trend, with its range', async () => {
     // 6 yd in 151 days by least squares is 14.3 a year.
-    await page.getByText(/Over these days 14\.3\syd a year, 90 % range/).waitFor();
+    await page.getByText(/Over these days 14\.3\syd a year, 90% range/).waitFor();
     expect(await violations(page)).toEqual([]);
   });
 

@@ -10,7 +10,7 @@ const KIND: Record<Club['kind'], string> = {
   putter: 'putter',
 };
 
-const TIER = ["players'", "players' distance", 'game improvement', 'super game improvement'];
+const TIER = ['players’', 'players’ distance', 'game improvement', 'super game improvement'];
 
 function tierName(tier: number): string {
   return TIER[tier - 1] ?? `tier ${String(tier)}`;
@@ -57,7 +57,7 @@ export const english: Words = {
     ownSource: 'set by the user',
     ruleSource: 'Rules of Golf, Rule 4.1b',
     playerSource: 'stated by the player',
-    ladderSource: "the player's own ladder",
+    ladderSource: 'the player’s own ladder',
     practice: 'common practice',
     typical: 'typical for its name',
     loft: 'loft, degrees',
@@ -157,11 +157,11 @@ export const english: Words = {
   firmGround: ({ longer, shorter, gap }) =>
     `${longer} and ${shorter} are within ${gap} of carry. On firm ground or with a low flight that is normal: change nothing.`,
   strongLofts: ({ club, measured }) =>
-    `${club} has a strong loft${measured ? '' : ' (have it measured)'}: flyers are likelier. Choose wedges by the PW's loft, never by the number on the sole.`,
+    `${club} has a strong loft${measured ? '' : ' (have it measured)'}: flyers are likelier. Choose wedges by the PW’s loft, never by the number on the sole.`,
   oneLength: ({ speed }) =>
     `All irons have one length. At ${speed} the long ones may not fly high enough to hold a green.`,
   checkConformity: ({ club }) =>
-    `${club} was made before newer limits. Check the governing body's current lists before a competition.`,
+    `${club} was made before newer limits. Check the governing body’s current lists before a competition.`,
   bend: ({ club, by, weaker, longer, shorter }) =>
     `Bending ${club} ${by} ${weaker ? 'weaker' : 'stronger'} might put ${longer} and ${shorter} right. Ask a club maker: it costs little, if the head allows it.`,
   nothingToBuy: () => 'Nothing here asks for money: what the plan changes is free.',
@@ -212,19 +212,19 @@ export const english: Words = {
       'No used prices are noted, so nothing can be planned to buy. Note what you saw for clubs of interest.',
   },
   cautions: {
-    ranges: () => 'Carries are means of all shots with their 90 % range; totals are rough and play no part.',
+    ranges: () => 'Carries are means of all shots with their 90% range; totals are rough and play no part.',
     prices: () => 'Used prices are the figures you typed in, not a market survey.',
     usedClub: () =>
       'Before paying for a used club: look for a loose ferrule, a cracked face, worn grooves and a bent shaft, and have its true loft measured.',
     rules: () =>
-      "For competitions the governing bodies' current rules and lists, and the local committee, decide.",
+      'For competitions the governing bodies’ current rules and lists, and the local committee, decide.',
     work: () => 'Leave shafts, bending, heat and solvents to a qualified club maker.',
     unproven: ({ least }) =>
       `This question has too many sets to prove the plan the best: it is the best found. No bag within budget leaves less than ${least} wrong.`,
     leftOut: () =>
       'So many sets are priced that not every reason, question and other way was reckoned. The plan itself is not touched by that.',
     ownConventions: ({ limits, tiers, weights }) =>
-      `This plan was reckoned with the user's own ${[
+      `This plan was reckoned with the user’s own ${[
         ...(limits ? ['gap limits'] : []),
         ...(tiers ? ['forgiveness by handicap'] : []),
         ...(weights ? ['weights'] : []),

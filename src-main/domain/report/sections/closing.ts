@@ -125,7 +125,7 @@ function priceFacts({ advice, words, figures }: Context): Fact[] {
       text: words.assumptions.costsText({
         delivery: view.reader.moneyText(costs.deliveryMinor),
         regrip: view.reader.moneyText(costs.regripMinor),
-        percent: `${figures.plain(costs.sellFeePercent)}\u00a0%`,
+        percent: figures.percentExactly(costs.sellFeePercent / 100),
         postage: view.reader.moneyText(costs.sellPostageMinor),
       }),
     },

@@ -241,7 +241,7 @@ export const english: ReportWords = {
     nothing: () => 'No carry is known yet.',
     club: 'Club',
     carry: ({ unit }) => `Carry (${unit})`,
-    range: ({ unit }) => `90\u00a0% range (${unit})`,
+    range: ({ unit }) => `90% range (${unit})`,
     source: 'Source',
     gapToday: ({ unit }) => `Gap now (${unit})`,
     gapAfter: ({ unit }) => `Gap after (${unit})`,
@@ -251,7 +251,7 @@ export const english: ReportWords = {
     stays: 'stays',
     chartTitle: 'The ladder as a drawing',
     chartDescription: ({ unit }) =>
-      `Carries in ${unit}, the longest on top, with their 90 % ranges. The table beside it has the same figures.`,
+      `Carries in ${unit}, the longest on top, with their 90% ranges. The table beside it has the same figures.`,
     today: 'Now',
     after: 'After',
     note: () =>
@@ -268,7 +268,7 @@ export const english: ReportWords = {
     speed: 'Driver speed',
     unknown: 'not known',
     carries: 'Carries',
-    carriesText: ({ counts }) => `means of all shots with 90\u00a0% ranges: ${counts}`,
+    carriesText: ({ counts }) => `means of all shots with 90% ranges: ${counts}`,
     air: 'Air',
     airText: ({ temperature, altitude }) => `${temperature}, ${altitude} above the sea`,
     limits: 'Gap limits',

@@ -62,7 +62,7 @@ export const bag: typeof english = {
       range: '90-%-Spanne, Quelle',
       forgiveness: 'Verzeihung',
       goTo: 'Liebling',
-      sell: 'Verkäuflich',
+      sell: 'Verkauf',
       more: 'Mehr',
     },
     cell: (column, club) => `${column}: ${club}`,

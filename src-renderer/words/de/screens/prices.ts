@@ -10,7 +10,7 @@ export const prices: typeof english = {
       `Ihre eigenen Notizen in ${currency}, keine Marktübersicht. Der Plan kann nur kaufen, was hier einen Preis hat.`,
     archetype: 'Schläger',
     low: 'Niedrig',
-    likely: 'Wahrscheinlich',
+    likely: 'Erwartet',
     high: 'Hoch',
     seen: 'Gesehen',
     cell: (part, club) => `${part}: ${club}`,
@@ -52,7 +52,7 @@ export const prices: typeof english = {
     seenShort: 'Gesehen?',
 
     noteTable: (club) => `Preisnotizen zu ${club}`,
-    bandLabel: 'Niedrig, wahrscheinlich, hoch',
+    bandLabel: 'Niedrig, erwartet, hoch',
     noteColumns: {
       seen: 'Gesehen am',
       condition: 'Zustand',
@@ -72,7 +72,7 @@ export const prices: typeof english = {
     struck: (club) => `Gestrichen: eine Preisnotiz zu ${club}.`,
     added: (club) => `Notiert: ein Preis von ${club}.`,
     add: 'Einen Preis notieren',
-    addHint: 'Ein einzelner Preis gehört unter „wahrscheinlich“.',
+    addHint: 'Ein einzelner Preis gehört unter „erwartet“.',
     keep: 'Notiz speichern',
     scope: 'Gilt für',
 
@@ -126,5 +126,5 @@ export const prices: typeof english = {
     damaged: 'beschädigt',
   },
 
-  band: { low: 'niedrig', likely: 'wahrscheinlich', high: 'hoch' },
+  band: { low: 'niedrig', likely: 'erwartet', high: 'hoch' },
 };

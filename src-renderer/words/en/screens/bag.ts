@@ -49,7 +49,7 @@ export const bag = {
       kind: 'Kind',
       loft: 'Loft °',
       carry: (unit: string) => `Carry, ${unit}`,
-      range: '90 % range, source',
+      range: '90% range, source',
       forgiveness: 'Forgiveness',
       goTo: 'Go-to',
       sell: 'For sale',

@@ -173,14 +173,14 @@ export const files = {
       proposed: 'proposed',
       result: 'What it comes to',
       resultNote:
-        'Mean of the shots with its 90 % range; shots far from the others (over 3.5 by median and MAD) are marked and count, unless you leave them out.',
+        'Mean of the shots with its 90% range; shots far from the others (over 3.5 by median and MAD) are marked and count, unless you leave them out.',
       resultColumns: {
         club: 'Club',
         now: (unit: string) => `Now, ${unit}`,
         shots: 'Shots',
         mean: (unit: string) => `Mean carry, ${unit}`,
         sd: 'SD',
-        range: '90 % range',
+        range: '90% range',
         marked: 'Far from the others',
       },
       noNow: 'none yet',
@@ -260,7 +260,7 @@ export const files = {
       strikeShort: 'Strike out',
       struck: (club: string) => `Struck out: a carry of ${club}.`,
       trend: (perYear: string, low: string, high: string) =>
-        `Over these days ${perYear} a year, 90 % range ${low} to ${high}.`,
+        `Over these days ${perYear} a year, 90% range ${low} to ${high}.`,
       noTrend: 'A trend takes three carries over a month or more.',
       add: 'Note a carry of another day',
       day: 'Day',

@@ -21,7 +21,7 @@ export const ladder = {
     side: 'Which bag',
     today: 'Today',
     after: 'After the plan',
-    chart: (unit: string) => `Carries in ${unit} with their 90 % ranges, longest club on top`,
+    chart: (unit: string) => `Carries in ${unit} with their 90% ranges, longest club on top`,
     chartName: (clubs: number, marks: string) =>
       `Ladder of ${count(clubs, 'club', 'clubs')} by carry. ${marks === '' ? 'No gap is beyond its limit.' : marks} The table below has the same figures.`,
     axis: (unit: string) => `carry, ${unit}`,
@@ -36,7 +36,7 @@ export const ladder = {
     bought: 'new',
     leaving: 'goes out',
     legend: 'How to read it',
-    legendKnown: 'carry and 90 % range, measured or stated',
+    legendKnown: 'carry and 90% range, measured or stated',
     legendReckoned: 'reckoned: interpolated or modelled',
     legendBought: 'bought by the plan',
     legendUnsure: 'unsure: measure both',
@@ -44,7 +44,7 @@ export const ladder = {
     columns: {
       club: 'Club',
       carry: (unit: string) => `Carry, ${unit}`,
-      range: '90 % range',
+      range: '90% range',
       source: 'Source',
       gap: (unit: string) => `Gap to the next, ${unit}`,
       said: 'What is said of the gap',

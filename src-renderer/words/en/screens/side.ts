@@ -70,7 +70,7 @@ export const side = {
     columns: {
       club: 'Club',
       carry: (unit: string) => `Carry, ${unit}`,
-      range: '90 % range',
+      range: '90% range',
       on: 'On which page',
     },
     gapTo: (page: string, unit: string) => `${page}: gap to the next, ${unit}`,

@@ -46,7 +46,7 @@ export const spend = {
     thePlan: 'the plan',
     budgetLine: (money: string) => `budget ${money}`,
     wrongNote:
-      'Still wrong: distance beyond the gap limits and missing forgiveness, weighed together; today’s bag is 100 %.',
+      'Still wrong: distance beyond the gap limits and missing forgiveness, weighed together; today’s bag is 100%.',
     curveColumns: {
       cost: 'Cost',
       mended: 'Mended',

@@ -259,7 +259,7 @@ describe('limits of the user’s own', () => {
     const changed = documentWith({ limits });
     expect(sources(changed)).toMatch(/crowded under .* \(set by the user\)/);
     expect(sources(changed)).toMatch(/tier .* \(common practice, no source\)/);
-    expect(text(changed, 'cautions')).toContain("reckoned with the user's own gap limits");
+    expect(text(changed, 'cautions')).toContain('reckoned with the user’s own gap limits');
   });
   it('weights are named only where they are not the usual ones', () => {
     expect(sources(documentWith({}))).not.toContain('Weights');
@@ -285,7 +285,7 @@ describe('a second language', () => {
     for (const title of Object.values(english.sections)) expect(said).not.toContain(title);
     const entry = entries(document, 'buy')[0];
     expect(fact(entry, 'Länge')?.text).toBe('39,5 in (100 cm)');
-    expect(fact(entry, 'Tief – mittel – hoch')?.text).toMatch(/^32\s€ – 45\s€ – 60\s€$/);
+    expect(fact(entry, 'Niedrig – erwartet – hoch')?.text).toMatch(/^32\s€ – 45\s€ – 60\s€$/);
     expect(document.madeOn).toBe('Erstellt am 20. November 2026');
   });
   it('marks what advice said in another language', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { searchRoster } from '../../../../../src-renderer/state/roster/roster-search.ts';
+import { inOrder, searchRoster } from '../../../../../src-renderer/state/roster/roster-search.ts';
 
 const line = (name: string, id = 1) => ({ id, bagId: id, name, handicap: 10, clubs: 14 });
 const roster = [line('José Núñez', 1), line('Ann Other', 2), line('Anneliese Groß', 3)];
@@ -16,4 +16,10 @@ test('every word that was typed, in any order, without accents and case', () => 
 test('nothing typed finds everybody', () => {
   expect(found('')).toEqual([1, 2, 3]);
   expect(found('  ')).toEqual([1, 2, 3]);
+});
+
+test('in the order of a reader: 2 before 10, accents beside their letter, the roster itself untouched', () => {
+  const mixed = ['Player 10', 'Zoë', 'Player 2', 'Änne', 'Bo'].map((name, id) => line(name, id));
+  expect(inOrder(mixed).map(({ name }) => name)).toEqual(['Änne', 'Bo', 'Player 2', 'Player 10', 'Zoë']);
+  expect(mixed.map(({ id }) => id)).toEqual([0, 1, 2, 3, 4]);
 });

@@ -59,7 +59,9 @@ test('a day that has not come is refused beside it, and the text stays', async (
   await said('Give a day, today or before.');
   expect(await blank().inputValue()).toBe('Later.');
   await blank().fill('');
-  await page.keyboard.press('Tab');
+  await summary().focus();
+  await expect.poll(() => page.getByLabel('Day', { exact: true }).inputValue()).not.toBe('2999-01-01');
+  expect(await page.getByText('Give a day, today or before.').count()).toBe(0);
   expect(await notes().count()).toBe(2);
 });
 
@@ -89,6 +91,23 @@ test('one is struck out and brought back by the button of the message', async ()
   await said('Struck out: the note of 1 Mar 2026.');
   await page.getByRole('button', { name: 'Undo', exact: true }).last().click();
   await expect.poll(() => notes().count()).toBe(2);
+});
+
+test('a slow press on something below does not slip off it when the note is kept', async () => {
+  await blank().fill('Pressed away from.');
+  const strike = page.getByRole('button', { name: 'Strike out note 2, of 1 Mar 2026' });
+  const box = await strike.boundingBox();
+  if (!box) throw new Error('the button is not in sight');
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.waitForTimeout(500);
+  await page.mouse.up();
+  await said('Struck out: the note of 1 Mar 2026.');
+  await expect.poll(() => textOf(1).inputValue()).toBe('Pressed away from.');
+  expect(await notes().count()).toBe(2);
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Control+z');
+  await expect.poll(() => textOf(2).inputValue()).toBe('First lesson.');
 });
 
 test('nothing that axe finds, nothing too small or out of a narrow window', async () => {

@@ -64,6 +64,12 @@ export class DiaryState {
     if (playerId !== undefined) this.#drafts.set(playerId, { ...this.draft, ...part });
   }
 
+  /** The blank is as at first, with the day of today: another would be taken for the next note unseen. */
+  clear(): void {
+    const { playerId } = this.#bag;
+    if (playerId !== undefined) this.#drafts.delete(playerId);
+  }
+
   /** @param playerId left out: of the player who is open. */
   showAll(playerId = this.#bag.playerId): void {
     this.#whole = playerId;

@@ -79,15 +79,15 @@ describe('what plans are reckoned with', () => {
     await page.getByRole('button', { name: 'Close the settings' }).click();
     await expect.poll(marks).not.toBe(before);
     await page.getByRole('link', { name: 'Spend', exact: true }).click();
-    await page.getByText("reckoned with the user's own gap limits").waitFor();
+    await page.getByText('reckoned with the user’s own gap limits').waitFor();
     await unfold('limits');
     await page.getByRole('button', { name: 'Back to the usual values' }).click();
     await group('limits').getByText('All values are the usual ones.').waitFor();
-    await expect.poll(() => page.getByText("user's own gap limits").count()).toBe(0);
+    await expect.poll(() => page.getByText('user’s own gap limits').count()).toBe(0);
     await page.getByRole('button', { name: 'Undo', exact: true }).last().click();
-    await page.getByText("reckoned with the user's own gap limits").waitFor();
+    await page.getByText('reckoned with the user’s own gap limits').waitFor();
     await page.keyboard.press('Control+z');
-    await expect.poll(() => page.getByText("user's own gap limits").count()).toBe(0);
+    await expect.poll(() => page.getByText('user’s own gap limits').count()).toBe(0);
   });
 
   test('a contradiction is said beside the field, and the old value holds', async () => {

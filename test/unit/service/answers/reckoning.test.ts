@@ -60,9 +60,9 @@ describe('limits and weights', () => {
       source: 'set by the user',
     });
     expect(after.plan.cautions[0]).toBe(
-      "This plan was reckoned with the user's own gap limits, not with common practice.",
+      'This plan was reckoned with the user’s own gap limits, not with common practice.',
     );
-    expect(before.plan.cautions.join()).not.toContain("user's own");
+    expect(before.plan.cautions.join()).not.toContain('user’s own');
     const german = await call('answers.plan', { bagId, locale: 'de-DE' });
     expect(german.plan.cautions[0]).toContain('Abstandsgrenzen');
   });
@@ -71,7 +71,7 @@ describe('limits and weights', () => {
     const { bagId } = await open(gapped());
     const { now } = await call('limits.read', {});
     await call('limits.set', { limits: now.limits.map((row, i) => (i === 0 ? { ...row, wideYd: 9 } : row)) });
-    expect((await call('answers.plan', { bagId })).plan.cautions.join()).not.toContain("user's own");
+    expect((await call('answers.plan', { bagId })).plan.cautions.join()).not.toContain('user’s own');
   });
 
   it('weights of 0 leave nothing to mend, and are said', async () => {
@@ -157,7 +157,7 @@ describe('limits and weights', () => {
     await call('limits.set', {
       limits: usual.limits.map(({ fromMph, wideYd, ...rest }) => ({ ...rest, wideYd, fromMph })),
     });
-    expect((await call('answers.plan', { bagId })).plan.cautions.join()).not.toContain("user's own");
+    expect((await call('answers.plan', { bagId })).plan.cautions.join()).not.toContain('user’s own');
   });
 });
 

@@ -92,6 +92,16 @@ describe('limit', () => {
     expect(itemOf(file, 'own:mystery')).toBeUndefined();
     expect(instanceOf(without(file, 'putter')).limit).toBe(12);
   });
+  it('is not raised by clubs that may go', () => {
+    const many = Array.from({ length: 16 }, (_, i) => ({
+      id: `c${String(i)}`,
+      kind: 'iron' as const,
+      loftDeg: 18 + 2 * i,
+      carry: 210 - 8 * i,
+      goTo: i < 3,
+    }));
+    expect(instanceOf(bagFile({ clubs: many })).limit).toBe(13);
+  });
   it('is never below what is kept', () => {
     const kept = Array.from({ length: 14 }, (_, i) => ({
       id: `c${String(i)}`,
@@ -237,6 +247,13 @@ describe('money', () => {
     const unsold = { ...file, sets: [{ id: 'irons' }] };
     expect(instanceOf(unsold).lots).toEqual([]);
     expect(itemOf(unsold, 'own:8i')).toMatchObject({ lot: null, resale: 500 });
+  });
+  it('what this player cannot use is not in the question, whatever it costs', () => {
+    const strong = { archetype: 'fairway-13.5-t2-low', low: 1, likely: 2, high: 3 };
+    const { instance, candidates } = build(bagFile({ prices: [strong, ...prices] }));
+    expect(instance.items.map(({ id }) => id)).not.toContain('buy:fairway-13.5-t2-low');
+    expect(candidates.has('buy:fairway-13.5-t2-low')).toBe(false);
+    expect(candidates.size).toBe(2);
   });
   it('budget and its basis are the bag’s', () => {
     expect(instanceOf(bagFile({ budget: { amount: 120 } }))).toMatchObject({ budget: 12_000, basis: 'net' });

@@ -182,6 +182,7 @@ describe('legal', () => {
   test('none owned: at most one', () => {
     const of = instance([item('a'), other, { ...other, id: 'r' }]);
     expect(legal(of, ['a'])).toBe(true);
+    expect(legal(of, ['a', 'q'])).toBe(true);
     expect(legal(of, ['a', 'q', 'r'])).toBe(false);
   });
   test('the limit counts the putter', () => {

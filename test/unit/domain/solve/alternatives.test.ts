@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest';
+import { alternatives } from '../../../../src-main/domain/solve/alternatives.ts';
+import { solve } from '../../../../src-main/domain/solve/index.ts';
+import { candidate, instance, item, lot } from './instances.ts';
+
+// A hole of 300 tenths, 160 allowed: one club between 1140 and 1160 mends it. Costs and kinds tell them apart.
+const asked = instance(
+  [
+    item('a', { carryDy: 1300 }),
+    item('z', { carryDy: 1000 }),
+    candidate('plan', 40, { carryDy: 1150, kind: 'hybrid' }),
+    candidate('twin', 44, { carryDy: 1155, kind: 'hybrid' }),
+    candidate('iron', 45, { carryDy: 1150, kind: 'iron' }),
+    candidate('iron-too', 46, { carryDy: 1145, kind: 'iron' }),
+    candidate('wood', 50, { carryDy: 1150, kind: 'fairway' }),
+    candidate('dear', 51, { carryDy: 1150, kind: 'driver' }),
+    candidate('short', 41, { carryDy: 1050, kind: 'driver' }),
+  ],
+  {
+    bands: [{ fromDy: 0, wideDy: 160, crowdedDy: 0, wideWeight: 2, crowdWeight: 0 }],
+    top: { atLeastDy: 1300, weight: 2 },
+    bottom: { atMostDy: 1000, weight: 2 },
+  },
+);
+const { headline: plan, frontier: curve } = solve(asked);
+const others = (most = 5, of = asked) => {
+  if (plan === null) throw new Error('the hole can be mended');
+  return alternatives(of, plan, { most, penalty: 0, curve }).map(({ point, similar }) => [
+    point.items.filter((id) => !['a', 'z'].includes(id)).join('+'),
+    similar.map(({ items }) => items.filter((id) => !['a', 'z'].includes(id)).join('+')),
+  ]);
+};
+
+describe('alternatives', () => {
+  it('stand beside the cheapest, up to a quarter dearer, the like of each behind it', () => {
+    expect(plan?.items).toEqual(['a', 'plan', 'z']);
+    // The twin of the plan stands behind the plan; 50 is 1.25 × 40, 51 is more; a club that mends half is none.
+    expect(others()).toEqual([
+      ['iron', ['iron-too']],
+      ['wood', []],
+    ]);
+  });
+  it('are as many as asked for', () => {
+    expect(others(1).map(([first]) => first)).toEqual(['iron']);
+    expect(others(0)).toEqual([]);
+  });
+  it('are none where nothing else mends', () => {
+    const only = { ...asked, items: asked.items.filter(({ id }) => ['a', 'z', 'plan', 'dear'].includes(id)) };
+    expect(others(5, only)).toEqual([]);
+  });
+  it('a set is an alternative to a club, and is not like it', () => {
+    const set = {
+      ...asked,
+      items: [
+        ...asked.items.filter(({ id }) => ['a', 'z', 'plan'].includes(id)),
+        candidate('s:1', 0, { carryDy: 1150, kind: 'iron', lot: 's' }),
+      ],
+      lots: [lot('s', { price: 48 })],
+    };
+    expect(others(5, set)).toEqual([['s:1', []]]);
+  });
+});

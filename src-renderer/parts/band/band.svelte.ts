@@ -44,6 +44,8 @@ export class BandDraft {
 
   /** Leaving a field says "changed" and "left" in one breath: the same texts are sent once. */
   #sent: string | null = null;
+  /** One after the other, so that none overtakes a later one on its way. */
+  #saving: Promise<unknown> = Promise.resolve();
 
   constructor(options: Options) {
     this.#options = options;
@@ -92,7 +94,10 @@ export class BandDraft {
       return;
     }
     this.#sent = joined;
-    const message = await this.#options.save(read.band);
+    const save = () => this.#options.save(read.band);
+    const saving = this.#saving.then(save, save);
+    this.#saving = saving;
+    const message = await saving;
     if (this.#joined === joined) this.#message = message;
   }
 }

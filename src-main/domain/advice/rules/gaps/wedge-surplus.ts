@@ -22,7 +22,7 @@ export function surplusWedges(
   for (let i = 1; i < byLoft.length; i++) {
     const [stronger, weaker] = [byLoft[i - 1], byLoft[i]];
     if (!stronger || !weaker || (weaker.loftDeg ?? 0) - (stronger.loftDeg ?? 0) >= LEAST_STEP_DEG) continue;
-    if (out.some(({ id }) => id === stronger.clubId || id === weaker.clubId)) continue;
+    if (out.some(({ id }) => id === stronger.clubId)) continue;
     // The weaker one first: the stronger is nearer to the irons that must not open a gap.
     const goes = [weaker, stronger].find(
       (rung) => !kept.has(rung.clubId) && leavesNoWideGap(rung, view, ladder),

@@ -38,7 +38,8 @@ describe('explain', () => {
     const instance = question([...owned, buy('mid', 1300, 40), buy('off', 1400, 30)], 100);
     const solution = solve(instance);
     expect(solution.headline?.items).toContain('mid');
-    const { purchases } = explain(instance, solution);
+    const { purchases, cheapestHelp } = explain(instance, solution);
+    expect(cheapestHelp).toBeNull();
     const mid = purchases.find((one) => one.id === 'mid');
     expect(mid?.removes).toBeGreaterThan(0);
     expect(mid?.without?.buys).toEqual(['off']);

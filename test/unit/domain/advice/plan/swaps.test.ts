@@ -149,6 +149,10 @@ describe('findings that only the plan settles', () => {
     expect(pair?.text).toMatch(/8i/);
     expect(settled(crowded, []).find(({ kind }) => kind === 'crowded-pair')?.verdict).toBe('keep');
   });
+  it('all else is told beside a purchase as well', () => {
+    const kinds = (bought: string[]) => settled(crowded, [], bought).map(({ kind }) => kind);
+    expect(kinds(['buy:hybrid-25-t3'])).toContain('crowded-pair');
+  });
   it('which clubs of too many go', () => {
     const lobs = Array.from({ length: 4 }, (_, i) => ({
       id: `w${String(i)}`,

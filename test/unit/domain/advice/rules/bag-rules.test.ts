@@ -53,6 +53,11 @@ describe('wedge-shortage', () => {
       { clubs: ['pw', 'sw'], verdict: 'add', severity: 3 },
     ]);
   });
+  it('fires below any wedge, whatever it is called', () => {
+    const lob = { id: 'lw', kind: 'wedge' as const, loftDeg: 60, carry: 62 };
+    const file = { ...without(bagFile(), 'sw'), clubs: [...without(bagFile(), 'sw').clubs, lob] };
+    expect(wedgeShortage(viewOf(file))).toMatchObject([{ clubs: ['gw', 'lw'] }]);
+  });
   it('stands in place of wide-gap', () => {
     const kinds = findAll(viewOf(short)).map((finding) => finding.kind);
     expect(kinds).toContain('wedge-shortage');
@@ -209,6 +214,12 @@ describe('bend', () => {
   });
   it('does not bend cast or hollow heads: no wedge or players’ iron in the pair', () => {
     expect(bend(viewOf(withClub(bagFile(), '8i', { carry: 126 })))).toEqual([]);
+  });
+  it('bends a players’ iron, of a set too, but no other', () => {
+    const irons = (forgiveness: 1 | 2) =>
+      withClub(withClub(bagFile(), '8i', { carry: 125.6, forgiveness, ...measured }), '7i', { ...measured });
+    expect(bend(viewOf(irons(1)))).toMatchObject([{ clubs: ['8i'] }]);
+    expect(bend(viewOf(irons(2)))).toEqual([]);
   });
   it('cannot tell on a pair that is not sure', () => {
     expect(bend(viewOf(withClub(bagFile(), 'sw', { carry: 86.5 })))).toEqual([]);

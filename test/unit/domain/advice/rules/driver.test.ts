@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { misfitsOf } from '../../../../../src-main/domain/advice/question/misfits.ts';
 import { driverBehindIrons } from '../../../../../src-main/domain/advice/rules/clubs/driver-behind-irons.ts';
-import { driverLaunchSpin } from '../../../../../src-main/domain/advice/rules/clubs/driver-launch-spin.ts';
+import {
+  driverLaunchSpin,
+  headHelps,
+} from '../../../../../src-main/domain/advice/rules/clubs/driver-launch-spin.ts';
 import { flex } from '../../../../../src-main/domain/advice/rules/clubs/flex.ts';
 import { bagFile, viewOf, withClub } from '../../../../support/bags.ts';
 
@@ -70,10 +73,45 @@ describe('driver-launch-spin', () => {
   });
 });
 
+describe('a head that helps', () => {
+  const sides = (launch: -1 | 0 | 1, spin: -1 | 0 | 1, loftDeg?: number) => ({
+    club: { id: 'd', kind: 'driver' as const, ...(loftDeg === undefined ? {} : { loftDeg }) },
+    launch,
+    spin,
+    ballSpeedMph: 132,
+  });
+  const head = (spinTier: 'low' | 'mid' | 'high', loftDeg = 10.5) => ({
+    id: 'x',
+    kind: 'driver' as const,
+    loftDeg,
+    forgiveness: 3 as const,
+    spinTier,
+    lengthIn: 45.5,
+  });
+  it('works against the spin first, then against the launch', () => {
+    const tiers = (...off: Parameters<typeof sides>) =>
+      (['low', 'mid', 'high'] as const).filter((tier) => headHelps(sides(...off), head(tier)));
+    expect(tiers(0, 1)).toEqual(['low']);
+    expect(tiers(-1, 1)).toEqual(['low']);
+    expect(tiers(0, -1)).toEqual(['high']);
+    expect(tiers(1, -1)).toEqual(['high']);
+    expect(tiers(1, 0)).toEqual(['low']);
+    expect(tiers(-1, 0)).toEqual(['high']);
+    expect(tiers(0, 0)).toEqual(['low', 'mid', 'high']);
+  });
+  it('more loft than the own helps a low launch, where the own is known', () => {
+    expect(headHelps(sides(-1, 0, 9), head('mid', 10.5))).toBe(true);
+    expect(headHelps(sides(-1, 0, 10.5), head('mid', 10.5))).toBe(false);
+    expect(headHelps(sides(-1, 0), head('mid', 12))).toBe(false);
+    expect(headHelps(sides(-1, 1, 9), head('mid', 12))).toBe(false);
+  });
+});
+
 describe('flex', () => {
   it('fires outside the band of the speed', () => {
     expect(flex(viewOf(driver({ flex: 'X' })))).toMatchObject([{ verdict: 'ask', severity: 1 }]);
     expect(flex(viewOf(driver({ flex: 'A' })))[0]?.text).toMatch(/looks soft/);
+    expect(flex(viewOf(driver({ flex: 'X' })))[0]?.text).toMatch(/looks stiff/);
   });
   it('weighs more with a miss that fits, mirrored for a left-handed player', () => {
     const soft = driver({ flex: 'A' });

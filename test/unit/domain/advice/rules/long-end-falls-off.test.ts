@@ -51,6 +51,15 @@ describe('long-end-falls-off', () => {
       { verdict: 'ask', severity: 1, clubs: ['5i', '6i'] },
     ]);
   });
+  it('an odd pair of which both lofts were measured is not one to measure', () => {
+    const odd = (...measured: string[]) => {
+      let file = bagFile();
+      for (const id of ['5i', '6i', '7i', '8i', '9i'])
+        file = withClub(file, id, { set: 's', ...(measured.includes(id) ? { loftMeasured: true } : {}) });
+      return longEndFallsOff(viewOf(withClub(withClub(file, '6i', { carry: 147 }), '5i', { carry: 149 })));
+    };
+    expect([odd('5i').length, odd('6i').length, odd('5i', '6i').length]).toEqual([1, 1, 0]);
+  });
   it('does not fire on a usual bag', () => {
     expect(longEndFallsOff(viewOf(bagFile()))).toEqual([]);
   });

@@ -53,6 +53,11 @@ describe('what a plan may cost', () => {
     ).spread;
     expect([cash?.lowMinor, cash?.highMinor]).toEqual([4400, 8400]);
   });
+  it('what stays in the bag brings nothing, whatever it could be sold for', () => {
+    const kept = withClub(bagFile({ prices, costs }), 'gw', { sell: { low: 20, likely: 25, high: 40 } });
+    const { spread } = spreadOf({ ...kept, budget: { amount: 100 } }, [], 'buy:hybrid-25-t3');
+    expect([spread?.lowMinor, spread?.highMinor]).toEqual([4400, 8400]);
+  });
   it('is nothing to draw where no price has a part in it', () => {
     expect(spreadOf(bagFile({ prices, costs }), ['own:gw']).spread).toBeNull();
   });

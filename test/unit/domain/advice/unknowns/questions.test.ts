@@ -101,6 +101,7 @@ describe('what is asked', () => {
     const [[about, worth] = [[], 0]] = asked(near);
     expect(about).toEqual(['gw', 'sw']);
     expect(worth).toBeCloseTo(0.63 / 2, 2);
+    expect(questionsOf(viewOf(near), tooLong)[0]?.ask).toMatch(/gw and sw/);
   });
   it('the clubs of a falling long end together, and not again as unsure pairs', () => {
     const each: [string, number][] = [

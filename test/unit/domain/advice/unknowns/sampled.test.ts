@@ -75,6 +75,10 @@ describe('a sampled ladder', () => {
     const modelled = samplesOf(all, 'all');
     expect(Math.abs(gapSd(modelled, 'own:6i', 'own:8i') - 4)).toBeLessThan(0.2);
     expect(Math.abs(gapSd(modelled, 'own:4h', 'own:5i') - 8)).toBeLessThan(0.4);
+    // What was hit shares no error across families: 2 % of 162 and 3 yd.
+    expect(Math.abs(gapSd(samples, 'own:4h', 'own:5i') - Math.sqrt((3.24 ** 2 + 3 ** 2) / 2))).toBeLessThan(
+      0.2,
+    );
     // Nor is the mean moved.
     expect(Math.abs(statistics(carriesOf(samples, 'own:7i')).mean - 129)).toBeLessThan(0.2);
   });
@@ -105,6 +109,8 @@ describe('a sampled ladder', () => {
     const firm = withClub({ ...usual, player: { ...usual.player, ground: 'firm' } }, '5w', { carry: 198 });
     for (const { excused } of samplesOf(firm, new Set(), 3))
       expect(excused).toEqual([['own:driver', 'own:5w']]);
+    const apart = withClub(withClub(usual, '8i', { goTo: true }), '7i', { goTo: true });
+    for (const { excused } of samplesOf(apart, new Set(), 3)) expect(excused).toEqual([]);
     const kept = withClub(withClub(usual, '8i', { carry: 128, goTo: true }), '7i', { goTo: true });
     for (const { excused } of samplesOf(kept, new Set(), 3)) expect(excused).toEqual([['own:7i', 'own:8i']]);
   });
@@ -149,6 +155,12 @@ describe('worth of knowing', () => {
     expect(worth([cheaper, other])).toEqual({ share: 1, stakeMinor: 3000, asked: SAMPLES });
     expect(worth([null])).toEqual({ share: 1, stakeMinor: 5000, asked: SAMPLES });
     expect(worth([point(9000, 'buy:hybrid-25-t3', 'buy:wedge-50-t3')]).share).toBe(1);
+  });
+  it('one changed purchase of two is a change', () => {
+    const two = point(8000, 'buy:hybrid-25-t3', 'buy:wedge-50-t3');
+    const other = point(8000, 'buy:hybrid-25-t3', 'buy:hybrid-27-t3');
+    expect(worthOfKnowing(view, built, two, 'all', () => other).share).toBe(1);
+    expect(worthOfKnowing(view, built, two, 'all', () => two).share).toBe(0);
   });
   it('another club of the same kind within 3° does the same job', () => {
     expect(worth([point(7000, 'buy:hybrid-27-t3')]).share).toBe(0);

@@ -46,15 +46,13 @@ export function inconsistencies(bag: Bag, model: PlayerModel): Inconsistency[] {
 
 function rises(given: readonly Given[]): Inconsistency[] {
   const sorted = [...given].sort((a, b) => a.loftDeg - b.loftDeg);
-  return sorted.flatMap((weaker, i) => {
-    const stronger = sorted
-      .slice(0, i)
-      .findLast(
-        (one) =>
-          one.family === weaker.family &&
-          one.loftDeg < weaker.loftDeg &&
-          one.loftDeg >= LEAST_LOFT_DEG[weaker.family],
-      );
+  return sorted.flatMap((weaker) => {
+    const stronger = sorted.findLast(
+      (one) =>
+        one.family === weaker.family &&
+        one.loftDeg < weaker.loftDeg &&
+        one.loftDeg >= LEAST_LOFT_DEG[weaker.family],
+    );
     const byYd = stronger ? weaker.carryYd - stronger.carryYd : 0;
     return stronger && byYd > RISE_YD
       ? [

@@ -64,6 +64,11 @@ describe('inconsistencies', () => {
     expect([pair('hybrid', 21.9), pair('hybrid', 22)]).toEqual([0, 1]);
     expect([pair('iron', 23.9), pair('iron', 24)]).toEqual([0, 1]);
   });
+  it('a putter contradicts nobody, whatever it carries', () => {
+    const putter = { id: 'putter', kind: 'putter' as const, loftDeg: 70, carry: 200 };
+    const clubs = [...bagFile().clubs.filter(({ kind }) => kind !== 'putter'), putter];
+    expect(of(bagFile({ clubs }))).toEqual([]);
+  });
   it('what has no loft of its own accuses nobody', () => {
     const file = bagFile({
       clubs: [

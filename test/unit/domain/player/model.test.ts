@@ -38,6 +38,9 @@ describe('speedFromCarry', () => {
   it('stays within what the model takes', () => {
     expect(speedFromCarry(seven, 1, 1, PLAYER_AIR)).toBe(DRIVER_SPEED_MPH.min);
     expect(speedFromCarry(seven, 499, 1, PLAYER_AIR)).toBe(DRIVER_SPEED_MPH.max);
+    // More than the mean of shots at the highest speed, though not more than a centred strike.
+    const centred = centredCarryYd(seven, DRIVER_SPEED_MPH.max, PLAYER_AIR);
+    expect(speedFromCarry(seven, 0.95 * centred, 0.9, PLAYER_AIR)).toBe(DRIVER_SPEED_MPH.max);
   });
 });
 

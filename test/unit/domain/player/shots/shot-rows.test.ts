@@ -93,7 +93,7 @@ describe('readShotRows', () => {
       toYards: (value) => value,
       toMph: (value) => value * 2,
     };
-    expect(readShotRows([[' 150,5 ', ' 7 iron ', ' 55 ', '9999']], metric).shots).toEqual([
+    expect(readShotRows([[' 150,5 ', ' 7 iron ', ' 55 ', '9999']], metric).shots).toStrictEqual([
       { rowNumber: 2, clubLabel: '7 iron', carryYd: 150.5, ballSpeedMph: 110 },
     ]);
   });

@@ -1,5 +1,6 @@
 import { createContext, tick } from 'svelte';
 import type { Settings } from '../../src-main/contract/calls/program/program.ts';
+import { printPage } from './window/print-page.ts';
 import { Aim } from './window/aim.svelte.ts';
 import { AnswerState } from './answer.svelte.ts';
 import { AssumptionsState } from './settings/assumptions.svelte.ts';
@@ -173,7 +174,7 @@ export class Program {
 
   /** Prints the page that is open, or the document on it where it has one. */
   print(): void {
-    if (!this.handover.print()) window.print();
+    if (!this.handover.print()) void printPage();
   }
 
   async openDemo(demo: 'invented-bag' | 'range-bag'): Promise<void> {

@@ -75,6 +75,23 @@ describe('a page on paper', () => {
     });
     await page.keyboard.press('Control+p');
     await page.getByRole('button', { name: 'Print this page (Ctrl+P)' }).click();
-    expect(await page.evaluate(() => (window as unknown as { printed: number }).printed)).toBe(2);
+    await expect.poll(() => page.evaluate(() => (window as unknown as { printed: number }).printed)).toBe(2);
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+  });
+
+  test('charts are drawn to the paper’s width before printing begins, and to the window’s after it', async () => {
+    await page.evaluate(() => (location.hash = location.hash.replace(/^#\/[a-z]+/, '#/ladder')));
+    const plot = page.locator('figure .plot').first();
+    await plot.waitFor();
+    const width = () => plot.evaluate((element) => element.clientWidth);
+    const before = await width();
+    await page.evaluate(() => {
+      window.print = () =>
+        void Object.assign(window, { at: document.querySelector('figure .plot svg')?.clientWidth });
+    });
+    await page.keyboard.press('Control+p');
+    await expect.poll(() => page.evaluate(() => (window as unknown as { at?: number }).at)).toBeLessThan(500);
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    await expect.poll(width).toBe(before);
   });
 });

@@ -124,7 +124,7 @@ describe('with the keyboard alone', () => {
       .toMatch(/^Club: /);
     expect(await page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe('GW');
 
-    await take('22 hybrid super', /^22° hybrid \(super/);
+    await take('22 hybrid super', /^22° hybrid \(super game improvement\)/);
     await heading(/^Prices/);
     await expect
       .poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-label')))

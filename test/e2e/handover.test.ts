@@ -55,7 +55,10 @@ describe('without a player', () => {
     await turn('Hand-over');
     await page.getByRole('heading', { name: 'No player is open' }).waitFor();
     await page.getByText('Nobody is on the roster.').waitFor();
-    await page.keyboard.press('Control+P'); // nothing of ours to print: the browser's own is left alone
+    await countPrints();
+    await page.keyboard.press('Control+P');
+    // There is no document yet, so it is the page that is printed, like any other.
+    expect(await prints()).toEqual({ window: 1, document: 0 });
   });
 });
 

@@ -10,7 +10,7 @@ import { LOG_FILE, LOG_FOLDER } from '../../src-main/host/faults/log.ts';
 
 /**
  * The real Electron, with the real window. Its binary is a download outside the package registry: where it is not, this
- * says so and is not run, and what is known of the Electron host is what its fake shows (test/faults/host-*).
+ * says so and is not run, and what is known of the Electron host is what its fake shows (test/faults/host/host-*).
  */
 const ROOT = resolve(import.meta.dirname, '..', '..');
 const binary = findElectron(join(ROOT, 'node_modules', 'electron'));

@@ -21,7 +21,7 @@ export async function runProblems(
   const program = join(folder, 'program');
   const records = join(folder, 'records');
   extractAll(join(resources, 'app.asar'), program);
-  const fake = join(ROOT, 'test', 'faults', 'host-electron-hooks.ts');
+  const fake = join(ROOT, 'test', 'faults', 'host', 'host-electron-hooks.ts');
   const entry = join(program, 'out', 'main', 'main.js');
   const { exitCode, output } = await run(['--import', fake, entry, '--check', '--data', records]);
   if (exitCode !== 0 || !output.includes('"host":"electron"')) {

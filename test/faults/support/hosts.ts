@@ -95,7 +95,7 @@ type FromFake = { ready?: true; event?: HostEvent; id?: number; value?: unknown 
  * app:// handler, without Electron itself.
  */
 export async function fakeElectronHost(dataDir: string): Promise<HostDriver> {
-  const hooks = join(ROOT, 'test', 'faults', 'host-electron-hooks.ts');
+  const hooks = join(ROOT, 'test', 'faults', 'host', 'host-electron-hooks.ts');
   const child = fork(join(ROOT, 'out', 'main', 'main.js'), ['--data', dataDir], {
     execArgv: ['--import', hooks],
     env: { ...process.env, INIT_CWD: dataDir },

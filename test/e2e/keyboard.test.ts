@@ -43,8 +43,19 @@ describe('with the keyboard alone', () => {
     await page.keyboard.press('Enter');
     await expect.poll(focused).toBe('Name');
     await page.keyboard.type('Kay Invented');
-    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    expect(await focused()).toBe('Handicap');
+    await page.keyboard.press('Control+Enter');
+    await page.getByText('This is needed.').waitFor();
+    expect(await focused()).toBe('Handicap');
     await page.keyboard.type('12');
+    for (const field of ['Distances in', 'Speeds in', 'Money in']) {
+      await page.keyboard.press('Enter');
+      expect(await focused()).toBe(field);
+    }
+    await page.keyboard.press('Shift+Enter');
+    expect(await focused()).toBe('Speeds in');
+    await page.keyboard.press('Enter');
     await page.keyboard.press('Enter');
     await page.getByRole('heading', { level: 1, name: /Bag.*Kay Invented/ }).waitFor();
 

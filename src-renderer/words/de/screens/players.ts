@@ -84,5 +84,6 @@ export const players: typeof english = {
     currency: 'Geld in',
     create: 'Das Bag auslegen',
     cancel: 'Abbrechen',
+    keys: 'Mit Eingabe zum nächsten Feld. Strg+Eingabe legt das Bag sofort aus.',
   },
 };

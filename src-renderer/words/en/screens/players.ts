@@ -83,5 +83,6 @@ export const players = {
     currency: 'Money in',
     create: 'Lay out the bag',
     cancel: 'Cancel',
+    keys: 'Enter goes on to the next field. Ctrl+Enter lays the bag out at once.',
   },
 };

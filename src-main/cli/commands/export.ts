@@ -1,3 +1,4 @@
+import { handicapText } from '../../contract/handicap.ts';
 import { defaultDataFolder } from '../../service/records/data-folder.ts';
 import {
   bagList,
@@ -84,7 +85,7 @@ function listText(bags: ReturnType<typeof bagList>): string {
   const rows = bags.map(({ bagId, name, handicap, clubs }) => [
     String(bagId),
     name,
-    String(handicap),
+    handicapText(handicap, String),
     String(clubs),
   ]);
   return `${textTable(columns, rows)}\n`;

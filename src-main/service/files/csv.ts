@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { delimiterOf } from './delimiter.ts';
+import { readHandicap } from '../../contract/handicap.ts';
 import { MOST_BYTES } from '../../contract/formats/incoming-kinds.ts';
 import { RefusedInput, shownValue, type Refusal } from '../../contract/refusal.ts';
 
@@ -184,10 +185,15 @@ export function cellNumber(cell: string, decimal: '.' | ','): number | null {
   return Number(plain);
 }
 
+/** A handicap of a cell: a plain number, or better than scratch with a plus, escaped or not; null for anything else. */
+export function cellHandicap(cell: string, decimal: '.' | ','): number | null {
+  return readHandicap(cell.replace(/^'(?=[+-])/, ''), (plain) => cellNumber(plain, decimal));
+}
+
 /** The decimal mark that cells show; a point where they show none, or both. Three digits after a comma are a thousand. */
 export function decimalIn(cells: readonly string[]): '.' | ',' {
   const has = (pattern: RegExp) => cells.some((cell) => pattern.test(cell.trim()));
-  return has(/^-?\d+,(?:\d{1,2}|\d{4,})$/) && !has(/^-?\d+\.\d+$/) ? ',' : '.';
+  return has(/^'?[+-]?\d+,(?:\d{1,2}|\d{4,})$/) && !has(/^'?[+-]?\d+\.\d+$/) ? ',' : '.';
 }
 
 /** RFC 4180: comma, CRLF, quotes doubled, a byte order mark; what a spreadsheet might run gets an apostrophe. */

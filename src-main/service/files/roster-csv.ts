@@ -11,6 +11,7 @@ import { addPlayer } from '../bags/add-player.ts';
 import { usualBag } from '../bags/usual-bag.ts';
 import {
   badRows,
+  cellHandicap,
   cellNumber,
   cellText,
   decimalIn,
@@ -112,7 +113,8 @@ function playerOfRow(
   for (const column of ['handicap', 'target', 'driverSpeed', 'budget'] as const) {
     const cell = cells[column];
     if (cell === undefined) continue;
-    const value = cellNumber(cell, decimal);
+    const isHandicap = column === 'handicap' || column === 'target';
+    const value = isHandicap ? cellHandicap(cell, decimal) : cellNumber(cell, decimal);
     if (value === null)
       return bad(column, `it is not a plain number with a ${decimal === '.' ? 'point' : 'comma'}`);
     numbers[column] = value;

@@ -1,3 +1,4 @@
+import { handicapText, readHandicap } from '../../../src-main/contract/handicap.ts';
 import { formatMoney, minorDigits, toMinor } from '../../../src-main/contract/money.ts';
 import type { Units } from '../../../src-main/contract/primitives.ts';
 import { fractionDigits, parseNumber, typedNumber } from './numbers.ts';
@@ -20,6 +21,7 @@ export function createFormats(locale: string, language: string) {
     locale,
     whole: (value: number) => printed(whole.format(value)),
     number: (value: number) => printed(upToTwo.format(value)),
+    handicap: (value: number) => handicapText(value, upToTwo.format),
     /** One digit after the mark: shots a round. */
     tenths: (value: number) => printed(oneDigit.format(value)),
     share: (part: number) => share.format(part),
@@ -50,6 +52,8 @@ export function createFormats(locale: string, language: string) {
       new Intl.NumberFormat(locale, { minimumFractionDigits: digits }).format(0).slice(1),
     parse: (text: string) => parseNumber(text, locale),
     typed: (value: number) => typedNumber(value, locale),
+    parseHandicap: (text: string) => readHandicap(text, (plain) => parseNumber(plain, locale)),
+    typedHandicap: (value: number) => handicapText(value, (figure) => typedNumber(figure, locale)),
     fractionDigits: (text: string) => fractionDigits(text, locale),
   };
 }

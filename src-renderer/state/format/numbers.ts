@@ -22,7 +22,7 @@ function marks(locale: string): Marks {
 
 /**
  * A number as typed: the locale's decimal mark, or a point or comma that cannot be a grouping mark; the locale's own
- * digits; minus in both spellings; spaces ignored. No plus: on a handicap it would mean the opposite.
+ * digits; minus in both spellings; spaces ignored. No plus: on a handicap it means a minus (`parseHandicap`).
  * @returns null for what is no number.
  */
 export function parseNumber(text: string, locale: string): number | null {

@@ -59,7 +59,6 @@ export const program: typeof english = {
     unreadable: (status) =>
       `Die Antwort von Loftledger ist nicht lesbar (Status ${String(status)}). Nichts davon wurde gezeigt; bitte noch einmal versuchen.`,
     notNumber: (text) => `„${text}“ ist keine Zahl. Bitte Ziffern schreiben, etwa 18 oder 10,5.`,
-    plusHandicap: 'Besser als Scratch bitte mit Minus schreiben, etwa −2,1.',
     lost: 'Niemand antwortet',
     needed: 'Das wird gebraucht. Bitte etwas eintragen; mit Esc kommt zurück, was hier stand.',
     bandNeedsThree: 'Bitte alle drei angeben: niedrig, erwartet und hoch. Oder alle drei leer lassen.',

@@ -62,7 +62,6 @@ export const program = {
     unreadable: (status: number) =>
       `Loftledger gave an answer that cannot be read (status ${String(status)}). Nothing was shown of it; try again.`,
     notNumber: (text: string) => `“${text}” is not a number. Write digits, such as 18 or 10.5.`,
-    plusHandicap: 'Write a minus for better than scratch, such as −2.1.',
     lost: 'Nobody answers',
     needed: 'This is needed. Write something, or press Escape for what stood here.',
     bandNeedsThree: 'Give all three: low, likely and high. Or leave all three blank.',

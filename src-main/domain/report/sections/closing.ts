@@ -1,3 +1,4 @@
+import { handicapText } from '../../bag/handicap.ts';
 import type { Source } from '../../bag/types.ts';
 import { monthsLater } from '../../advice/rules/whole-bag/nothing-needed.ts';
 import { given, type Context } from '../context.ts';
@@ -45,13 +46,13 @@ function playerFacts({ advice, words, figures }: Context): Fact[] {
   const target =
     targetHandicap === undefined
       ? ''
-      : `, ${words.assumptions.target({ handicap: figures.plain(targetHandicap) })}`;
+      : `, ${words.assumptions.target({ handicap: handicapText(targetHandicap, figures.plain) })}`;
   const counts = SOURCES.flatMap((source) => {
     const count = afterLadder.filter((rung) => rung.source === source).length;
     return count > 0 ? [`${String(count)} ${words.sources[source]}`] : [];
   });
   return [
-    { label: words.assumptions.handicap, text: `${figures.plain(handicap)}${target}` },
+    { label: words.assumptions.handicap, text: `${handicapText(handicap, figures.plain)}${target}` },
     {
       label: words.assumptions.speed,
       text:

@@ -78,7 +78,7 @@ export const players: typeof english = {
     heading: 'Neuer Spieler',
     name: 'Name',
     handicap: 'Handicap',
-    handicapHint: 'besser als Scratch: mit Minus',
+    handicapHint: 'besser als Scratch: mit Plus',
     distance: 'Längen in',
     speed: 'Tempo in',
     currency: 'Geld in',

@@ -121,6 +121,27 @@ describe('a roster', () => {
   const list =
     'Name,Handicap,Driver speed,Target handicap,Handed,Budget\nAda,18.4,85,,left,150\nBea,-1.5,,,,\n';
 
+  it('takes a plus handicap as golfers write it', async () => {
+    const plus = "Name,Handicap,Target handicap\nAda,+2,+3.5\nBea,'+1.4,\nCy,-2,\nDi,2,+0\n";
+    const args = { ...text(plus), units, skipBad: false, skipKnown: true };
+    expect((await call('files.previewRoster', { ...text(plus), units })).bad).toEqual([]);
+    await call('files.importRoster', args);
+    const players = (await call('players.roster', {})).map(({ name, handicap }) => [name, handicap]);
+    expect(players).toEqual([
+      ['Ada', -2],
+      ['Bea', -1.4],
+      ['Cy', -2],
+      ['Di', 2],
+    ]);
+    // Written as in the bag file: a spreadsheet would make 2 of a cell +2.
+    const saved = (await call('files.exportRoster', {})).text;
+    expect(saved).toContain('\r\nAda,-2,-3.5,');
+    expect(saved).toContain('\r\nDi,2,0,');
+    const other = 'Name,Handicap\nEve,"+2,1"\nFay,++2\n';
+    const found = await call('files.previewRoster', { ...text(other), units });
+    expect(found).toMatchObject({ decimal: ',', bad: [{ rowNumber: 3, column: 'handicap', value: '++2' }] });
+  });
+
   it('is looked at, taken in with usual bags, known again, and written out', async () => {
     const options = { ...text(list), units };
     expect(await call('files.previewRoster', options)).toMatchObject({

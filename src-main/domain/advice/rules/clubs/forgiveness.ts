@@ -1,4 +1,5 @@
 import { leastTiers, recommendedTier } from '../../../bag/conventions.ts';
+import { handicapFigure, handicapText } from '../../../bag/handicap.ts';
 import type { Club } from '../../../bag/types.ts';
 import { playingKind } from '../../../player/families.ts';
 import type { Finding } from '../../finding.ts';
@@ -40,18 +41,22 @@ function findingOf(clubs: readonly Club[], view: BagView): Finding {
     text: waits
       ? words.forgivenessWaits({
           clubs: clubs.map((club) => name(club.id)).join(', '),
-          target: target === undefined ? '' : reader.numberText(target),
+          target: target === undefined ? '' : handicapText(target, reader.numberText),
         })
       : words.forgiveness({
           clubs: clubs.map((club) => name(club.id)).join(', '),
           tier: words.tierName(tier),
           least: words.tierName(needed),
-          handicap: reader.numberText(handicap),
+          handicap: handicapText(handicap, reader.numberText),
         }),
     evidence: [
       { figure: words.figures.tier, value: tier, source: words.figures.playerSource },
       { figure: words.figures.leastTier, value: needed, source: view.tierSource },
-      { figure: words.figures.handicap, value: handicap, source: words.figures.playerSource },
+      {
+        figure: words.figures.handicap,
+        value: handicapFigure(handicap, reader.numberText),
+        source: words.figures.playerSource,
+      },
     ],
   };
 }

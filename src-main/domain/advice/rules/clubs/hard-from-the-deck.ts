@@ -1,4 +1,5 @@
 import { lowestFairwayLoft } from '../../../bag/conventions.ts';
+import { handicapFigure } from '../../../bag/handicap.ts';
 import type { BagView } from '../../bag-view/view.ts';
 import type { Rule } from '../rule.ts';
 
@@ -42,7 +43,11 @@ export const hardFromTheDeck: Rule = (view) => {
           value: reader.speed(model.driverSpeedMph ?? 0),
           source: words.speedSource(model.speedFrom),
         },
-        { figure: words.figures.handicap, value: bag.player.handicap, source: words.figures.playerSource },
+        {
+          figure: words.figures.handicap,
+          value: handicapFigure(bag.player.handicap, reader.numberText),
+          source: words.figures.playerSource,
+        },
       ],
     };
   });

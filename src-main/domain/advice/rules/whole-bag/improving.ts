@@ -1,3 +1,4 @@
+import { handicapFigure, handicapText } from '../../../bag/handicap.ts';
 import type { Player } from '../../../bag/types.ts';
 import type { Rule } from '../rule.ts';
 
@@ -21,10 +22,21 @@ export const improving: Rule = ({ bag, reader, words }) => {
       clubs: [],
       severity: 1,
       verdict: 'wait',
-      text: words.improving({ now: reader.numberText(handicap), target: reader.numberText(targetHandicap) }),
+      text: words.improving({
+        now: handicapText(handicap, reader.numberText),
+        target: handicapText(targetHandicap, reader.numberText),
+      }),
       evidence: [
-        { figure: words.figures.handicap, value: handicap, source: words.figures.playerSource },
-        { figure: words.figures.target, value: targetHandicap, source: words.figures.playerSource },
+        {
+          figure: words.figures.handicap,
+          value: handicapFigure(handicap, reader.numberText),
+          source: words.figures.playerSource,
+        },
+        {
+          figure: words.figures.target,
+          value: handicapFigure(targetHandicap, reader.numberText),
+          source: words.figures.playerSource,
+        },
       ],
     },
   ];

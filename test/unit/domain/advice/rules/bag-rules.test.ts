@@ -183,6 +183,11 @@ describe('improving', () => {
       { verdict: 'wait' },
     ]);
   });
+  it('writes better than scratch with a plus', () => {
+    const [finding] = improving(viewOf(bagFile({}, { handicap: 2, targetHandicap: -2.5 })));
+    expect(finding?.text).toMatch(/^From 2 towards \+2\.5:/);
+    expect(finding?.evidence.map(({ value }) => value)).toEqual([2, '+2.5']);
+  });
   it('does not fire below four', () => {
     expect(improving(viewOf(bagFile({}, { handicap: 15, targetHandicap: 11.1 })))).toEqual([]);
   });

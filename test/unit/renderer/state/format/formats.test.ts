@@ -26,6 +26,16 @@ describe('figures as they are printed', () => {
   });
 });
 
+test('a handicap better than scratch is written with a plus, and read with either sign', () => {
+  const [english, german] = [createFormats('en-GB', 'en'), createFormats('de-DE', 'de')];
+  expect(english.handicap(-2)).toBe('+2');
+  expect(english.handicap(18.4)).toBe('18.4');
+  expect(german.typedHandicap(-2.1)).toBe('+2,1');
+  for (const typed of ['+2,1', '−2,1', '-2.1', ' + 2,1 ']) expect(german.parseHandicap(typed)).toBe(-2.1);
+  expect(english.parseHandicap('2.1')).toBe(2.1);
+  expect(english.parseHandicap('+')).toBeNull();
+});
+
 test('lists of names follow the words, not the figures', () => {
   expect(createFormats('de-DE', 'en').list(['PW', 'GW'])).toBe('PW and GW');
 });

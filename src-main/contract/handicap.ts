@@ -1,0 +1,1 @@
+export { handicapText, readHandicap } from '../domain/bag/handicap.ts';

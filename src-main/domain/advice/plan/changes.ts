@@ -20,9 +20,8 @@ export function changesOf(view: BagView, built: Built, items: readonly string[])
   const purchases: Purchase[] = [];
   for (const [id, candidate] of built.candidates) {
     const rungs = boughtRungs(candidate, inBag);
-    if (rungs.length > 0 || (candidate.clubs.length === 0 && inBag.has(id))) {
-      purchases.push({ id, candidate, rungs, inPlaceOf: [] });
-    }
+    // A putter is on no ladder, and has its candidate's own id.
+    if (rungs.length > 0 || inBag.has(id)) purchases.push({ id, candidate, rungs, inPlaceOf: [] });
   }
   purchases.sort(
     (a, b) => (b.rungs[0]?.carryYd ?? -1) - (a.rungs[0]?.carryYd ?? -1) || (a.id < b.id ? -1 : 1),

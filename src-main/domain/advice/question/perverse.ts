@@ -21,7 +21,7 @@ export function rewardsLeavingOut(instance: Instance, plan: Point | null, equalW
     const bag = evaluate(equal, [...plan.items, ...items.map((item) => item.id)]);
     return bag.legal && bag.penalty < before;
   };
-  return out.some((item) => betterWith([item])) || (out.length > 1 && betterWith(out));
+  return out.some((item) => betterWith([item])) || betterWith(out);
 }
 
 /** An owned ladder club that brings no money when it is left out. */

@@ -42,7 +42,7 @@ export function questionsOf(view: BagView, weigh: Weigh): WeighedQuestion[] {
       const money = view.reader.money(Math.round(share * stakeMinor));
       return { ask, about, worth: share === 0 ? rank / 10 : Math.max(rank, money), share };
     })
-    .sort((a, b) => b.worth - a.worth || (a.ask < b.ask ? -1 : a.ask > b.ask ? 1 : 0));
+    .sort((a, b) => b.worth - a.worth || (a.ask < b.ask ? -1 : 1));
 }
 
 function draftsOf(view: BagView): Draft[] {

@@ -48,14 +48,32 @@ describe('what a plan changes', () => {
     expect(purchases[0]?.inPlaceOf).toEqual(['7i', '9i']);
   });
   it('the longest first; a putter, which is on no ladder, last', () => {
-    const { purchases, after } = changed(
-      usual,
-      ['putter'],
-      ['buy:putter-3-t4', 'buy:wedge-50-t3', 'buy:hybrid-25-t3'],
-    );
-    expect(purchases.map(({ id }) => id)).toEqual(['buy:hybrid-25-t3', 'buy:wedge-50-t3', 'buy:putter-3-t4']);
-    expect(purchases[2]).toMatchObject({ rungs: [], inPlaceOf: ['putter'] });
-    expect(after.map((rung) => rung.clubId)).not.toContain('buy:putter-3-t4');
+    for (const file of [usual, { ...usual, prices: prices.toReversed() }]) {
+      const { purchases, after } = changed(
+        file,
+        ['putter'],
+        ['buy:putter-3-t4', 'buy:wedge-50-t3', 'buy:hybrid-25-t3'],
+      );
+      expect(purchases.map(({ id }) => id)).toEqual([
+        'buy:hybrid-25-t3',
+        'buy:wedge-50-t3',
+        'buy:putter-3-t4',
+      ]);
+      expect(purchases[2]).toMatchObject({ rungs: [], inPlaceOf: ['putter'] });
+      expect(after.map((rung) => rung.clubId)).not.toContain('buy:putter-3-t4');
+    }
+  });
+  it('of the same carry by their ids, however the prices stand', () => {
+    const heads = ['hybrid-25-t4', 'hybrid-25-t3'].map((archetype) => ({ ...prices[0]!, archetype }));
+    for (const list of [heads, heads.toReversed()]) {
+      const { purchases } = changed(
+        { ...usual, prices: list },
+        [],
+        heads.map(({ archetype }) => `buy:${archetype}`),
+      );
+      expect(purchases[0]?.rungs[0]?.carryYd).toBe(purchases[1]?.rungs[0]?.carryYd);
+      expect(purchases.map(({ id }) => id)).toEqual(['buy:hybrid-25-t3', 'buy:hybrid-25-t4']);
+    }
   });
   it('a club that nothing places stays, since the question did not have it', () => {
     const file = { ...usual, clubs: [...usual.clubs, { id: 'mystery', kind: 'hybrid' as const }] };

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { explain } from '../../../../../src-main/domain/advice/plan/explain.ts';
-import { solve, type Instance, type Item } from '../../../../../src-main/domain/solve/index.ts';
+import {
+  solve,
+  type Instance,
+  type Item,
+  type Point,
+  type Solution,
+} from '../../../../../src-main/domain/solve/index.ts';
 
 const item = (id: string, carryDy: number, more: Partial<Item> = {}): Item => ({
   id,
@@ -64,4 +70,58 @@ describe('explain', () => {
     const instance = question(owned, 10);
     expect(explain(instance, solve(instance))).toEqual({ purchases: [], nextStep: null, cheapestHelp: null });
   });
+});
+
+describe('a plan that is not on the curve', () => {
+  const instance = question([...owned, buy('b', 1300, 30), buy('c', 1450, 60)], 100);
+  const point = (cost: number, penalty: number, ...items: string[]): Point => ({
+    cost,
+    penalty,
+    changes: items.length,
+    items: ['a', 'z', ...items],
+  });
+  const curve = [point(0, 600), point(30, 400, 'b'), point(60, 100, 'b', 'c')];
+  const told = (headline: Point | null, more: Partial<Solution> = {}) =>
+    explain(instance, {
+      today: point(0, 600),
+      cheapestClean: null,
+      bestWithinBudget: null,
+      headline,
+      frontier: curve,
+      walkAway: {},
+      ...more,
+    });
+  it('has for its next step the first that costs more and leaves less wrong', () => {
+    const next = (cost: number, penalty: number) => told(point(cost, penalty)).nextStep?.cost;
+    expect(next(0, 600)).toBe(30);
+    expect([next(20, 300), next(20, 400)]).toEqual([60, 60]);
+    expect([next(35, 500), next(30, 500)]).toEqual([60, 60]);
+    expect([next(60, 200), next(70, 50)]).toEqual([undefined, undefined]);
+    expect(told(point(0, 600)).nextStep).toEqual({ cost: 30, penalty: 400, buys: ['b'] });
+  });
+  it('help is what leaves less wrong than today, not as much; without a legal bag today, than the curve’s first', () => {
+    const swap = point(-5, 600, 'b');
+    const help = (more: Partial<Solution>) => told(point(0, 600), more).cheapestHelp;
+    expect(help({ frontier: [swap, ...curve.slice(1)] })?.cost).toBe(30);
+    expect(help({ today: point(0, 90) })).toBeNull();
+    expect(help({ today: null })?.cost).toBe(30);
+    // Nor what costs nothing to buy.
+    expect(help({ frontier: [point(0, 300), ...curve.slice(2)] })?.cost).toBe(60);
+  });
+  it('is nothing where there is none', () => {
+    expect(told(null)).toEqual({ purchases: [], nextStep: null, cheapestHelp: null });
+  });
+});
+
+it('a set is one purchase: without it all of its clubs are out', () => {
+  const member = (id: string, carryDy: number) => item(id, carryDy, { origin: 'candidate', lot: 'set' });
+  const instance: Instance = {
+    ...question([...owned, member('s1', 1450), member('s2', 1300), member('s3', 1150)], 100),
+    lots: [{ id: 'set', origin: 'candidate', price: 50, resale: 0 }],
+  };
+  const solution = solve(instance);
+  // 600 tenths apart less 150 that are usual, at 2 each.
+  expect(explain(instance, solution).purchases).toEqual([
+    { id: 'set', removes: 900, without: { cost: 0, penalty: 900, buys: [] } },
+  ]);
 });

@@ -65,6 +65,18 @@ describe('why a purchase', () => {
     const [above, below] = [...(text?.matchAll(/(\d+) yd/g) ?? [])].slice(1).map((match) => Number(match[1]));
     expect(Math.abs((above ?? 0) + (below ?? 0) - 39)).toBeLessThanOrEqual(1);
   });
+  it('fills the gap that it falls into, where there are more', () => {
+    // 177 to 138 and 109 to 80: a 50° wedge carries about 90.
+    const two = without(usual, '5i', '4h', 'pw', 'gw');
+    expect(why(two, [], 'buy:hybrid-25-t3')).toMatch(/between 5w and 6i: 39 yd/);
+    expect(why(two, [], 'buy:wedge-50-t3')).toMatch(/between 9i and sw: 29 yd/);
+    // Below them all it fills none.
+    expect(why(two, [], 'buy:wedge-60-t3')).not.toMatch(/between/);
+  });
+  it('a putter takes a putter’s place', () => {
+    const file = { ...usual, prices: priced('putter-3-t4'), choices: { changePutter: true } };
+    expect(why(file, ['putter'], 'buy:putter-3-t4')).toMatch(/takes the place of putter/);
+  });
   it('fills an unsure wide one as well', () => {
     const near = withClub(withClub(without(usual, 'gw'), 'pw', { carry: 98 }), 'sw', { carry: 81 });
     expect(why(near, [], 'buy:wedge-50-t3')).toMatch(/goes between pw and sw/);
@@ -117,6 +129,19 @@ describe('a club that leaves', () => {
     // Of a set that is partly kept each brings its own.
     expect(swaps(file, ['8i'])).toMatchObject([{ action: 'sell', priceMinor: 1500 }]);
     expect(swaps(file, ['9i'])).toMatchObject([{ action: 'drop' }]);
+  });
+  it('of a set without a price brings nothing, whatever another set brings', () => {
+    const sets = { ...withClub(withClub(usual, '8i', { set: 'a' }), '9i', { set: 'b' }) };
+    const file = { ...sets, sets: [{ id: 'b', sell: sell(80) }, { id: 'a' }] };
+    expect(swaps(file, ['8i', '9i'])).toMatchObject([
+      { action: 'drop', clubId: '8i' },
+      { action: 'sell', clubId: '9i', priceMinor: 8000 },
+    ]);
+    // Without a set it brings its own.
+    expect(swaps(withClub(file, 'gw', { sell: sell(12) }), ['9i', 'gw'])).toMatchObject([
+      { clubId: '9i', priceMinor: 8000 },
+      { clubId: 'gw', priceMinor: 1200 },
+    ]);
   });
   it('says whose job it was, or who is too near, or that only fourteen may go', () => {
     expect(line(usual, ['5i'], '5i', ['buy:hybrid-25-t3'])?.why).toMatch(/Its job goes to the/);

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { needWeights } from '../../../../../src-main/domain/advice/question/need-weights.ts';
 import { whyThisClub } from '../../../../../src-main/domain/advice/rules/clubs/why-this-club.ts';
-import { gapSeverity } from '../../../../../src-main/domain/advice/rules/gaps/wide-gap.ts';
-import { bagFile, viewOf, without } from '../../../../support/bags.ts';
+import { gapSeverity, wideGap } from '../../../../../src-main/domain/advice/rules/gaps/wide-gap.ts';
+import { english } from '../../../../../src-main/domain/advice/words/en.ts';
+import type { BagFile } from '../../../../../src-main/contract/formats/bag-file.ts';
+import { bagFile, viewOf, withClub, without } from '../../../../support/bags.ts';
 
 const par3s = (length: number) => ({ holes: Array.from({ length: 18 }, () => ({ par: 3, length })) });
 
@@ -75,6 +77,13 @@ describe('thresholds of need, both sides', () => {
     expect(pair && gapSeverity(view, pair)).toBe(severity);
   });
   it.each([
+    [1.23, 1.2],
+    [1.27, 1.3],
+  ])('%d shots are told as %d', (uses, told) => {
+    const row = wideGap(asking(uses)).flatMap(({ evidence }) => evidence);
+    expect(row.find(({ figure }) => figure === english.figures.need)?.value).toBe(told);
+  });
+  it.each([
     [0.2, 18, true],
     [0.4, 18, false],
     [0.2, 9, false],
@@ -94,6 +103,19 @@ describe('why-this-club', () => {
     expect(
       whyThisClub(viewOf({ ...bagFile(), course: par3s(120) })).map((finding) => finding.clubs[0]),
     ).not.toContain('8i');
+  });
+  it('is not asked of a driver, nor of a go-to club: the player knows', () => {
+    const quiet = (file: BagFile) =>
+      whyThisClub(viewOf({ ...file, course: par3s(120) })).map(({ clubs }) => clubs[0]);
+    expect(quiet(bagFile())).not.toContain('driver');
+    expect(quiet(bagFile())).toContain('5w');
+    expect(quiet(withClub(bagFile(), '5w', { goTo: true }))).not.toContain('5w');
+    expect(quiet(withClub(bagFile(), '4h', { goTo: true }))).toContain('5w');
+  });
+  it('tells the uses in 18 holes to a hundredth, in words to a tenth', () => {
+    const [finding] = whyThisClub(asking(0.123, 9));
+    expect(finding?.evidence[0]?.value).toBe(0.25);
+    expect(finding?.text).toMatch(/about 0\.2 times/);
   });
   it('counts nine holes as half a round', () => {
     const nine = { holes: Array.from({ length: 9 }, (_, i) => ({ par: 3, length: i === 0 ? 177 : 120 })) };

@@ -6,8 +6,9 @@ import { advise } from '../../../../../src-main/domain/advice/advise.ts';
 import { english } from '../../../../../src-main/domain/advice/words/en.ts';
 import { rewardsLeavingOut } from '../../../../../src-main/domain/advice/question/perverse.ts';
 import { prepare } from '../../../../../src-main/domain/advice/question/prepare.ts';
-import { headline, type Instance } from '../../../../../src-main/domain/solve/index.ts';
+import { headline, type Instance, type Item } from '../../../../../src-main/domain/solve/index.ts';
 import { bagFile, domainBag, without } from '../../../../support/bags.ts';
+import { candidate, instance, item, lot } from '../../solve/instances.ts';
 
 const input = (file: BagFile) => ({
   bag: domainBag(file),
@@ -53,5 +54,47 @@ describe('weights by need', () => {
     const heavy = { fromDy: 0, wideDy: 180, crowdedDy: 60, wideWeight: 4, crowdWeight: 1 };
     expect(rewards({ ...instance, bands: [heavy, light] })).toBe(true);
     expect(rewards(instance)).toBe(false);
+  });
+});
+
+describe('what a plan leaves out for nothing', () => {
+  // 200 and 160 yd, 15 usual: 25 yd too wide, 500 at equal weights; x leaves 200 of it.
+  const bands = [{ fromDy: 0, wideDy: 150, crowdedDy: 50, wideWeight: 1, crowdWeight: 1 }];
+  const ends = [item('a', { carryDy: 2000 }), item('z', { carryDy: 1600 })];
+  const plan = { cost: 0, penalty: 0, changes: 0, items: ['a', 'z'] };
+  const asked = (items: Item[], more: Partial<Instance> = {}) =>
+    rewardsLeavingOut(instance([...ends, ...items], { bands, ...more }), plan, 2);
+  const x = (more: Partial<Item> = {}) => item('x', { carryDy: 1800, ...more });
+  it('is an owned club that would make the bag better', () => {
+    expect(asked([x()])).toBe(true);
+    expect(asked([])).toBe(false);
+    // What is worse to have than the gap: too near, or unfit.
+    expect(asked([x({ misfit: 301 })])).toBe(false);
+    expect(asked([x({ misfit: 300 })])).toBe(false);
+    expect(asked([x({ misfit: 299 })])).toBe(true);
+  });
+  it('is none that would have to be bought, or that is sold, alone or with its set', () => {
+    expect(asked([candidate('x', 10, { carryDy: 1800 })])).toBe(false);
+    expect(asked([x({ resale: 5 })])).toBe(false);
+    const sets = { lots: [lot('set', { origin: 'owned', resale: 20 })] };
+    expect(asked([x({ lot: 'set' })], sets)).toBe(false);
+  });
+  it('is none that the fourteen have no place for', () => {
+    expect(asked([x()], { limit: 3 })).toBe(true);
+    expect(asked([x()], { limit: 2 })).toBe(false);
+  });
+  it('may be two that do so only together, beside a putter that is not wanted', () => {
+    // Either alone narrows the gap by 5 yd, 100 of penalty, and is unfit by 150; the pair of them is excused.
+    const two = [x({ carryDy: 1950, misfit: 150 }), item('y', { carryDy: 1650, misfit: 150 })];
+    const putters = [item('p', { kind: 'putter', carryDy: 0 }), item('q', { kind: 'putter', carryDy: 0 })];
+    const excused: [string, string][] = [['x', 'y']];
+    expect(asked(two, { excused })).toBe(true);
+    expect(asked(two)).toBe(false);
+    const withPutter = { ...plan, items: [...plan.items, 'p'] };
+    const bag = instance([...ends, ...two, ...putters], { bands, excused });
+    expect(rewardsLeavingOut(bag, withPutter, 2)).toBe(true);
+  });
+  it('is nothing where there is no plan', () => {
+    expect(rewardsLeavingOut(instance([...ends, x()], { bands }), null, 2)).toBe(false);
   });
 });

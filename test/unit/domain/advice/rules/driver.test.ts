@@ -22,6 +22,18 @@ describe('driver-behind-irons', () => {
     const file = driver({ carry: 178, ballSpeed: 128, launchDeg: 15, spinRpm: 2700 });
     expect(driverBehindIrons(viewOf(file))).toMatchObject([{ verdict: 'coach-first' }]);
   });
+  it('asks where only one of them is known to be inside, or one is outside', () => {
+    const verdict = (more: object) =>
+      driverBehindIrons(viewOf(driver({ carry: 178, ballSpeed: 128, ...more }))).map((one) => one.verdict);
+    expect(verdict({ launchDeg: 15 })).toEqual(['ask']);
+    expect(verdict({ spinRpm: 2700 })).toEqual(['ask']);
+    expect(verdict({ launchDeg: 15, spinRpm: 3900 })).toEqual(['ask']);
+  });
+  it('fires for a driver that carries more as well, and says which', () => {
+    const [behind, ahead] = [178, 222].map((carry) => driverBehindIrons(viewOf(driver({ carry })))[0]);
+    expect(behind?.text).toMatch(/about 22 yd less/);
+    expect(ahead?.text).toMatch(/about 22 yd more/);
+  });
   it('corrects a strong 7-iron for its loft', () => {
     // 141 yd at 28° is about 129 at 33°: no finding, though 1.55 × 141 is far above 201
     expect(driverBehindIrons(viewOf(withClub(bagFile(), '7i', { carry: 141, loftDeg: 28 })))).toEqual([]);

@@ -60,6 +60,14 @@ describe('long-end-falls-off', () => {
     };
     expect([odd('5i').length, odd('6i').length, odd('5i', '6i').length]).toEqual([1, 1, 0]);
   });
+  it('an odd pair that is not of one set, or of none, is no odd pair', () => {
+    const odd = (...sets: [string?, string?]) => {
+      const [five, six] = sets.map((set) => (set === undefined ? {} : { set }));
+      const file = withClub(withClub(bagFile(), '6i', { carry: 147, ...six }), '5i', { carry: 149, ...five });
+      return longEndFallsOff(viewOf(file)).length;
+    };
+    expect([odd('s', 's'), odd('s', 't'), odd('s'), odd(undefined, undefined)]).toEqual([1, 0, 0, 0]);
+  });
   it('does not fire on a usual bag', () => {
     expect(longEndFallsOff(viewOf(bagFile()))).toEqual([]);
   });

@@ -194,7 +194,7 @@ describe('too-little-data', () => {
         { id: '8i', kind: 'iron', loftDeg: 37 },
       ],
     });
-    expect(tooLittleData(viewOf(file))).toMatchObject([{ severity: 1 }]);
+    expect(tooLittleData(viewOf(file))).toMatchObject([{ severity: 1, clubs: [] }]);
   });
   it('does not fire when carries are given', () => {
     expect(tooLittleData(viewOf(bagFile()))).toEqual([]);
@@ -211,6 +211,21 @@ describe('nothing-needed', () => {
     const kinds = findAll(viewOf(without(bagFile(), '4h', '5i'))).map((finding) => finding.kind);
     expect(kinds).toContain('wide-gap');
     expect(kinds).not.toContain('nothing-needed');
+  });
+  it.each<[Finding['verdict'], Finding['severity'], boolean]>([
+    ['add', 1, false],
+    ['replace', 1, false],
+    ['stop', 1, false],
+    ['coach-first', 1, false],
+    ['ask', 1, true],
+    ['ask', 2, false],
+    ['ask', 3, false],
+    ['drop', 3, true],
+    ['wait', 2, true],
+    ['keep', 2, true],
+  ])('beside %s of severity %i: %s', (verdict, severity, said) => {
+    const other: Finding = { kind: 'count', clubs: [], severity, verdict, text: '', evidence: [] };
+    expect(nothingNeeded(viewOf(bagFile()), [other])).toHaveLength(said ? 1 : 0);
   });
   it('cannot tell when nothing is known: silence', () => {
     const { driverSpeed: _speed, ...player } = bagFile().player;

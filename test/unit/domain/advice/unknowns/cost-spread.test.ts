@@ -53,6 +53,50 @@ describe('what a plan may cost', () => {
     ).spread;
     expect([cash?.lowMinor, cash?.highMinor]).toEqual([4400, 8400]);
   });
+  describe('a sale', () => {
+    const bought = 'buy:hybrid-25-t3';
+    const band = (low: number, likely: number, high: number) => ({ sell: { low, likely, high } });
+    /** Ends of what is spent, in pounds, under the £44 to £84 of the purchase. */
+    const brings = (file: BagFile, ...out: string[]) => {
+      const { spread } = spreadOf(
+        { ...file, budget: { amount: 100 } },
+        out.map((id) => `own:${id}`),
+        bought,
+      );
+      return [84 - (spread?.highMinor ?? NaN) / 100, 44 - (spread?.lowMinor ?? NaN) / 100];
+    };
+    const irons = (more: Partial<BagFile> = {}) => {
+      const clubs = withClub(
+        withClub(bagFile({ prices, costs, ...more }), '8i', { set: 'a', ...band(5, 8, 10) }),
+        '9i',
+        { set: 'a', ...band(4, 6, 9) },
+      );
+      return { ...clubs, sets: [{ id: 'a', ...band(40, 60, 70) }] };
+    };
+    it('of a whole set is the set’s, once', () => {
+      expect(brings(irons(), '8i', '9i')).toEqual([40, 70]);
+    });
+    it('of a part of a set, or of a set without a price, is each club’s', () => {
+      expect(brings(irons(), '8i')).toEqual([5, 10]);
+      expect(brings({ ...irons(), sets: [{ id: 'a' }] }, '8i', '9i')).toEqual([9, 19]);
+      expect(brings(withClub(irons(), 'gw', band(20, 25, 40)), '9i', 'gw')).toEqual([24, 49]);
+    });
+    it('brings less the fee', () => {
+      const [low, high] = brings(irons({ costs: { ...costs, sellFeePercent: 10 } }), '8i', '9i');
+      expect(low).toBeCloseTo(36, 6);
+      expect(high).toBeCloseTo(63, 6);
+    });
+    it('that postage eats up has no part in it', () => {
+      const file = withClub(bagFile({ prices, costs: { ...costs, sellPostage: 6 } }), 'gw', band(3, 5, 9));
+      expect(brings(file, 'gw')).toEqual([0, 0]);
+      expect(brings(withClub(file, 'gw', band(3, 7, 9)), 'gw')).toEqual([3 - 6, 9 - 6]);
+    });
+    it('of a club that nothing places is not reckoned: it stays', () => {
+      const file = bagFile({ prices, costs });
+      const mystery = { id: 'mystery', kind: 'hybrid' as const, ...band(20, 25, 40) };
+      expect(brings({ ...file, clubs: [...file.clubs, mystery] })).toEqual([0, 0]);
+    });
+  });
   it('what stays in the bag brings nothing, whatever it could be sold for', () => {
     const kept = withClub(bagFile({ prices, costs }), 'gw', { sell: { low: 20, likely: 25, high: 40 } });
     const { spread } = spreadOf({ ...kept, budget: { amount: 100 } }, [], 'buy:hybrid-25-t3');

@@ -32,6 +32,11 @@ describe('what is asked', () => {
     const first = (file: BagFile) => questionsOf(viewOf(file), nothing)[0]?.ask;
     expect(first(bagFile({ prices, clubs: [] }))).toBe(noClubs());
     expect(first(bagFile({ prices, clubs: [{ id: 'p', kind: 'putter' }] }))).toBe(noClubs());
+    expect(asked(bagFile({ prices, clubs: [{ id: 'p', kind: 'putter' }] }))).toEqual([[[], 0.99]]);
+    expect(asked(withoutSpeed(bagFile({ prices, clubs: [{ id: '7i', kind: 'iron' }] })))[0]).toEqual([
+      [],
+      0.99,
+    ]);
     expect(first(withoutSpeed(bagFile({ prices, clubs: [{ id: '7i', kind: 'iron' }] })))).toBe(
       nothingKnown(),
     );
@@ -142,6 +147,13 @@ describe('worth', () => {
     });
     expect(worths).toHaveLength(2);
     expect(found.map(({ worth }) => worth)).toEqual([10, 5]);
+  });
+  it('of the same worth by their words, not by their rank', () => {
+    // 4.3 yd where 5 is the limit: less sure than 17 yd where 16 is.
+    const view = viewOf(withClub(near, '9i', { carry: 114.7 }));
+    const about = (weigh: Weigh) => questionsOf(view, weigh).map((one) => one.about[0]);
+    expect(about(tooLong)).toEqual(['gw', '8i']);
+    expect(about(() => ({ share: 0.5, stakeMinor: 1000 }))).toEqual(['8i', 'gw']);
   });
   it('at most six are weighed; what settles no carry is not', () => {
     let weighed = 0;

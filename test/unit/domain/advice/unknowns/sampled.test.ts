@@ -168,6 +168,15 @@ describe('worth of knowing', () => {
     const got = worthOfKnowing(far.view, far.built, plan, 'all', () => point(0, 'buy:hybrid-20-t3'));
     expect(got.share).toBe(1);
   });
+  it('another kind of nearly its loft does another job, in whatever order they are bought', () => {
+    const kinds = preparedOf(bagFile({ prices: priced('hybrid-25-t3', 'iron-26-t3') }));
+    const [hybrid, iron] = ['buy:hybrid-25-t3', 'buy:iron-26-t3'] as const;
+    const share = (was: string[], is: string[]) =>
+      worthOfKnowing(kinds.view, kinds.built, point(0, ...was), 'all', () => point(0, ...is)).share;
+    expect(share([hybrid], [iron])).toBe(1);
+    expect(share([hybrid, iron], [iron, hybrid])).toBe(0);
+    expect(share([], [])).toBe(0);
+  });
   it('ends as soon as it is settled whether the share is reached', () => {
     const other = point(9000, 'buy:wedge-50-t3');
     expect(worth([other], 0.3)).toMatchObject({ asked: 3 });

@@ -42,14 +42,26 @@ export function toMajor(minor: number, currency: string): number {
   return Number((minor / 10 ** digits).toFixed(digits));
 }
 
+/** Making a formatter takes some ten times as long as using it; there is one for each locale, currency and digits. */
+const formatters = new Map<string, Intl.NumberFormat>();
+
+function formatterFor(locale: string, currency: string, digits: number): Intl.NumberFormat {
+  const key = `${locale} ${currency} ${String(digits)}`;
+  const known =
+    formatters.get(key) ??
+    new Intl.NumberFormat(locale, {
+      style: 'currency',
+      currency,
+      minimumFractionDigits: digits,
+      maximumFractionDigits: digits,
+    });
+  formatters.set(key, known);
+  return known;
+}
+
 /** For people: the reader's locale, the currency's own sign and digits; round sums without digits. */
 export function formatMoney(minor: number, currency: string, locale = 'en-GB'): string {
   const digits = minorDigits(currency);
-  const round = minor % 10 ** digits === 0;
-  return new Intl.NumberFormat(locale, {
-    style: 'currency',
-    currency,
-    minimumFractionDigits: round ? 0 : digits,
-    maximumFractionDigits: round ? 0 : digits,
-  }).format(minor / 10 ** digits);
+  const isRound = minor % 10 ** digits === 0;
+  return formatterFor(locale, currency, isRound ? 0 : digits).format(minor / 10 ** digits);
 }

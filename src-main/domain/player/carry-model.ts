@@ -13,9 +13,27 @@ export type ModelClub = { kind: LadderKind; loftDeg: number; spinTier?: SpinTier
  */
 export const MEAN_OF_SHOTS: Readonly<Record<1 | 2 | 3 | 4, number>> = { 1: 0.97, 2: 0.95, 3: 0.92, 4: 0.89 };
 
-/** Carry of a centred strike in yards; driver speed in mph. Inputs are those that the bag's checks let through. */
+/** As many flights are remembered for one air; some kilobytes. */
+const MOST_REMEMBERED = 2000;
+const remembered = new WeakMap<Air, Map<string, number>>();
+
+/**
+ * Carry of a centred strike in yards; driver speed in mph. Inputs are those that the bag's checks let through.
+ * One answer asks for the same few lofts many hundred times, and each is flown once.
+ */
 export function centredCarryYd(club: ModelClub, driverSpeedMph: number, air: Air): number {
-  const { lengthIn, ...rest } = club;
+  const known = remembered.get(air) ?? new Map<string, number>();
+  const key = [driverSpeedMph, club.kind, club.loftDeg, club.spinTier, club.lengthIn].join();
+  let carryYd = known.get(key);
+  if (carryYd === undefined) {
+    carryYd = flownCarryYd(club, driverSpeedMph, air);
+    if (known.size >= MOST_REMEMBERED) known.clear();
+    remembered.set(air, known.set(key, carryYd));
+  }
+  return carryYd;
+}
+
+function flownCarryYd({ lengthIn, ...rest }: ModelClub, driverSpeedMph: number, air: Air): number {
   const usualLength =
     lengthIn === undefined || lengthIn < LENGTH_IN_RANGE.min || lengthIn > LENGTH_IN_RANGE.max;
   const modelled = modelCarry({ driverSpeedMph, air, ...rest, ...(usualLength ? {} : { lengthIn }) });

@@ -2,7 +2,7 @@ import type { Built } from '../../solve/build/instance.ts';
 import type { Instance, Point } from '../../solve/instance.ts';
 import { purchasesOf } from '../../solve/model/purchases.ts';
 import { seeded } from './random.ts';
-import { sampledInstance, type Varied } from './sampled.ts';
+import { lastingExcuses, sampledInstance, type Varied } from './sampled.ts';
 import type { BagView } from '../bag-view/view.ts';
 
 /** How often, and by how much money, the best plan would change if some carries were known better. */
@@ -34,11 +34,12 @@ export function worthOfKnowing(
 ): Worth {
   const random = seeded(SEED);
   const planned = jobsOf(built, plan);
+  const excused = lastingExcuses(view);
   let changed = 0;
   let stakeMinor = 0;
   for (let i = 0; i < SAMPLES; i++) {
     if (untilShare !== null && isSettled(changed, i, untilShare)) break;
-    const point = headline(sampledInstance(view, built, varied, random));
+    const point = headline(sampledInstance(view, built, varied, random, excused));
     if (sameJobs(planned, jobsOf(built, point))) continue;
     changed++;
     stakeMinor += Math.abs((point?.cost ?? 0) - (plan?.cost ?? 0));

@@ -34,7 +34,13 @@ export type Varied = 'all' | ReadonlySet<string>;
  * The instance as it would be if the sampled carries were the true ones: then nothing is unsure, so unsure pairs are
  * no longer excused; firm ground, a falling long end and pairs of kept clubs still are.
  */
-export function sampledInstance(view: BagView, built: Built, varied: Varied, random: () => number): Instance {
+export function sampledInstance(
+  view: BagView,
+  built: Built,
+  varied: Varied,
+  random: () => number,
+  excused = lastingExcuses(view),
+): Instance {
   const carries = new Map<string, number>();
   const shift: Record<Family, number> = {
     woods: FAMILY_SD_YD * normalDraw(random),
@@ -66,13 +72,13 @@ export function sampledInstance(view: BagView, built: Built, varied: Varied, ran
     ...item,
     carryDy: carries.get(item.id) ?? item.carryDy,
   }));
-  return { ...built.instance, items, excused: stillExcused(view, carries) };
+  return { ...built.instance, items, excused: stillExcused(excused, carries) };
 }
 
-/** Excuses that knowing the carries would not lift, where the pair still stands in ladder order. */
-function stillExcused(view: BagView, carries: ReadonlyMap<string, number>): [string, string][] {
+/** Pairs excused for reasons that knowing the carries would not lift, by the ids of the clubs. */
+export function lastingExcuses(view: BagView): [string, string][] {
   const ground = excusedByGround(view);
-  const pairs: [string, string][] = [
+  return [
     ...excusedByLongEnd(longEnd(view)).map(({ longer, shorter }): [string, string] => [
       longer.clubId,
       shorter.clubId,
@@ -86,6 +92,13 @@ function stillExcused(view: BagView, carries: ReadonlyMap<string, number>): [str
       .filter(({ state }) => state.endsWith('crowded'))
       .map(({ longer, shorter }): [string, string] => [longer.clubId, shorter.clubId]),
   ];
+}
+
+/** Those of the pairs that still stand in ladder order. */
+function stillExcused(
+  pairs: readonly [string, string][],
+  carries: ReadonlyMap<string, number>,
+): [string, string][] {
   const seen = new Set<string>();
   return pairs
     .map(([longer, shorter]): [string, string] => [ownId(longer), ownId(shorter)])

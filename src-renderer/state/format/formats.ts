@@ -17,6 +17,13 @@ export function createFormats(locale: string, language: string) {
   const minute = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeStyle: 'short' });
   const month = new Intl.DateTimeFormat(locale, { month: 'long', year: 'numeric', timeZone: 'UTC' });
   const day = new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' });
+  const byDigits = new Map<number, Intl.NumberFormat>();
+  const withDigits = (digits: number): Intl.NumberFormat => {
+    const made = { minimumFractionDigits: digits, maximumFractionDigits: digits };
+    const known = byDigits.get(digits) ?? new Intl.NumberFormat(locale, made);
+    byDigits.set(digits, known);
+    return known;
+  };
   return {
     locale,
     whole: (value: number) => printed(whole.format(value)),
@@ -33,13 +40,7 @@ export function createFormats(locale: string, language: string) {
     money: (major: number, units: Pick<Units, 'currency'>) => moneyText(major, units.currency, locale),
     moneyOf: (minor: number, currency: string) => formatMoney(minor, currency, locale),
     /** Money without the currency's sign, always with its digits: for columns that name the currency above. */
-    amount: (major: number, units: Units) =>
-      printed(
-        new Intl.NumberFormat(locale, {
-          minimumFractionDigits: minorDigits(units.currency),
-          maximumFractionDigits: minorDigits(units.currency),
-        }).format(major),
-      ),
+    amount: (major: number, units: Units) => printed(withDigits(minorDigits(units.currency)).format(major)),
     /** A day stays that day in every time zone; a moment is shown on the reader's own day. */
     day: (iso: string) => (iso.length === 10 ? day : moment).format(new Date(iso)),
     /** Day and time on the reader's own clock. */

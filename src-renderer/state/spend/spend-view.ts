@@ -34,10 +34,13 @@ export function spendView(answer: Answer, clubs: readonly ClubFile[], budget: nu
   return { points, budget, today: { wrong: todayPenalty === 0 ? 0 : 1 } };
 }
 
+const BUY = 'buy:';
+
 /** `buy:<archetype>`, also of a set's member `buy:<archetype>:<number>`; null for an owned club. */
 export function purchaseOf(item: string): string | null {
-  const [word, archetype] = item.split(':');
-  return word === 'buy' && archetype !== undefined ? `buy:${archetype}` : null;
+  if (!item.startsWith(BUY)) return null;
+  const member = item.indexOf(':', BUY.length);
+  return member === -1 ? item : item.slice(0, member);
 }
 
 export function sameItems(items: readonly string[]): (other: readonly string[]) => boolean {

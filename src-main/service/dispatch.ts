@@ -59,6 +59,7 @@ export function dispatcher(
       }
       const parsed = calls[call].args.safeParse(args);
       if (!parsed.success) throw new RefusedInput('This cannot be used:', refusalsOf(parsed.error, args));
+      context.afterAnswer.settle();
       const value = await run(context, call, parsed.data);
       if (calls[call].mode !== 'read') emit(changed(call, parsed.data, value));
       return { ok: true, value };

@@ -3,6 +3,7 @@ import type { Archetype } from '../contract/formats/catalogue.ts';
 import type { Answerer } from './answers/answerer.ts';
 import type { Pages } from './handover/pages.ts';
 import type { Printer } from './handover/printer.ts';
+import type { AfterAnswer } from './answers/after-answer.ts';
 import type { Jobs } from './answers/jobs.ts';
 import type { Opened } from './files/opened.ts';
 import type { Uploads } from './files/uploads.ts';
@@ -23,6 +24,7 @@ export type Context = {
   catalogue(): readonly Archetype[];
   answerer: Answerer;
   jobs: Jobs;
+  afterAnswer: AfterAnswer;
   search: Search;
   printer: Printer;
   pages: Pages;

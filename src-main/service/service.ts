@@ -5,6 +5,7 @@ import {
   type Gate,
   type HostEvent,
 } from '../contract/gate.ts';
+import { createAfterAnswer } from './answers/after-answer.ts';
 import { createAnswerer } from './answers/answerer.ts';
 import { readCatalogue } from './records/catalogue.ts';
 import { dispatcher } from './dispatch.ts';
@@ -60,6 +61,7 @@ export async function createService(options: ServiceOptions): Promise<Gate> {
     opened,
     answerer,
     jobs: createJobs(emit),
+    afterAnswer: createAfterAnswer(),
     search: createSearch(),
     printer: createWarmPrinter(openPrinter),
     pages: createPages(),
@@ -87,6 +89,7 @@ export async function createService(options: ServiceOptions): Promise<Gate> {
       listeners.clear();
       await context.printer.close();
       await answerer.close();
+      context.afterAnswer.settle();
       uploads.close();
       records.close();
     },

@@ -11,6 +11,8 @@ import { sharedBands, type BandOptions, type NotedBand } from '../prices/price-b
 /** As many as the pool has threads; an answer that a window asks for meanwhile waits for one bag, not for all. */
 const AT_ONCE = 2;
 
+const NOTHING = (): void => undefined;
+
 type Source = Pick<Context, 'db' | 'catalogue' | 'today'>;
 type Shared = NonNullable<BandOptions['shared']>;
 type Outcome = CallResult<'roster.plan'>;
@@ -35,26 +37,35 @@ export async function planRoster(context: Context, bagIds: readonly number[], jo
   let done = 0;
   job.report(0, bagIds.length);
 
-  const planOne = async (bagId: number): Promise<void> => {
+  /** Gives what is to be written of it, which need not wait: another bag is reckoned meanwhile. */
+  const planOne = async (bagId: number): Promise<() => void> => {
     // The bag may have gone since the roster was read.
     const question = questionFor(source, bagId, shared);
-    if (question === null) return;
+    if (question === null) return NOTHING;
     const task = { ...question, cells: job.cells };
     // A fault of ours in one bag must not keep the others from their plan.
     const found = await context.answerer.brief(task).catch((error: unknown) => failed(error));
     if (found.ok) {
-      keepPlan(context, bagId, question, found.plan);
       outcome.planned += 1;
-    } else if (!found.stopped) {
+      return () => {
+        keepPlan(context, bagId, question, found.plan);
+      };
+    }
+    if (!found.stopped) {
       outcome.refused.push({ bagId, player: question.file.player.name, message: found.message });
     }
+    return NOTHING;
   };
   const work = async (): Promise<void> => {
+    let keep = NOTHING;
     for (let bagId = bagIds[next++]; bagId !== undefined && !job.isStopped(); bagId = bagIds[next++]) {
-      await planOne(bagId);
+      const planning = planOne(bagId);
+      keep();
+      keep = await planning;
       done += 1;
       job.report(done, bagIds.length);
     }
+    keep();
   };
   await Promise.all(Array.from({ length: AT_ONCE }, work));
   outcome.cancelled = job.isStopped();

@@ -19,7 +19,11 @@ export const answerHandlers: Handlers<Subject<'answers'> | Subject<'catalogue'>>
       job === undefined
         ? await context.answerer.answer(task)
         : await context.jobs.run(job, ({ cells }) => context.answerer.answer({ ...task, cells }));
-    if (budget === undefined) keepPlan(context, bagId, question, answer.plan);
+    if (budget === undefined) {
+      context.afterAnswer.add(() => {
+        keepPlan(context, bagId, question, answer.plan);
+      });
+    }
     return answer;
   },
   'answers.compare': (context, { bagId, bags, locale }) => {

@@ -21,6 +21,7 @@ import { weightsOf } from '../../../../../src-main/domain/solve/bounds/weights.t
 import { realistic } from '../../../../bench/support/solve-instances.ts';
 import { smallInstance } from '../../../../reference/solve/small-instances.ts';
 import { least, runs } from '../../../../support/runs.ts';
+import { nodesOf } from './taken-apart.ts';
 
 const WEIGHTS = weightsOf([
   { cost: 1, penalty: 0, count: 0 },
@@ -35,12 +36,6 @@ const sumsOf = (cost: number, penalty: number, count: number): number[] =>
     WEIGHTS.cost,
     (c, t) => c * cost + (WEIGHTS.penalty[t] ?? 0) * penalty + (WEIGHTS.count[t] ?? 0) * count,
   );
-
-/** Nodes that a bag passes: its longest club's own where it leads, then positions. */
-const nodesOf = (ladder: Ladder, ids: ReadonlySet<string>): number[] => {
-  const positions = ladder.clubs.flatMap((club, i) => (ids.has(club.id) ? [i] : []));
-  return positions.map((i, at) => (at === 0 && ladder.leads[i] === 1 ? ladder.clubs.length + i : i));
-};
 
 const bagsOf = (instance: Instance): string[][] => {
   const ids = instance.items.map((x) => x.id);

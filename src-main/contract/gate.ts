@@ -1,3 +1,5 @@
+import type { Refusal } from './refusal.ts';
+
 /**
  * What stands between a window and the service, the same on both hosts. The service answers a Gate; a host only
  * carries requests to it and answers back, and knows no call by name.
@@ -31,7 +33,7 @@ export type CallRequest = { call: string; args: unknown };
 export type CallError = {
   kind: 'refused' | 'not-found' | 'conflict' | 'bug';
   message: string;
-  refusals?: { path: string; value: string; message: string; remedy: string }[];
+  refusals?: Refusal[];
 };
 
 export type CallAnswer = { ok: true; value: unknown } | { ok: false; error: CallError };

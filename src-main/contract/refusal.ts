@@ -1,8 +1,11 @@
 import type { z } from 'zod';
 import { shownJson, wellCut } from '../domain/solve/model/shown.ts';
 
-/** One reason why an input is not taken: where (JSON path), what stood there, what is wrong, what to do. */
-export type Refusal = { path: string; value: string; message: string; remedy: string };
+/**
+ * One reason why an input is not taken: where (JSON path), what stood there, what is wrong, what to do.
+ * @property of what the place belongs to, as people call it: a club, a set, a file
+ */
+export type Refusal = { path: string; value: string; message: string; remedy: string; of?: string };
 
 /** Wrong input or use. Commands end with exit code 2 on it; nothing has been changed. */
 export class RefusedInput extends Error {
@@ -17,6 +20,21 @@ export class RefusedInput extends Error {
 export function refusalLine(refusal: Refusal): string {
   const value = refusal.value === '' ? '' : ` = ${refusal.value}`;
   return `  ${refusal.path}${value}: ${refusal.message}. ${refusal.remedy}`;
+}
+
+/** In words alone, without a file's own keys: for one line of a list of what failed. */
+export function saidInWords({
+  message,
+  refusals,
+}: {
+  message: string;
+  refusals: readonly Refusal[];
+}): string {
+  const [head = ''] = message.split('\n');
+  const said = refusals.map(
+    (one) => `${one.of === undefined ? '' : `${one.of}: `}${one.message}. ${one.remedy}`,
+  );
+  return [head, ...said].join(' ');
 }
 
 /** A value as it is shown in a message: JSON, cut to 60 characters. */

@@ -1,5 +1,5 @@
 import type { CallError } from '../contract/gate.ts';
-import { RefusedInput } from '../contract/refusal.ts';
+import { RefusedInput, saidInWords } from '../contract/refusal.ts';
 import { Cancelled } from './answers/answerer.ts';
 import { PictureError } from './handover/picture.ts';
 import { PrintError } from './handover/printer.ts';
@@ -29,11 +29,9 @@ export function callError(thrown: unknown): CallError {
   };
 }
 
-/** The same in one line, for a list of what failed. */
+/** The same in one line of words, for a list of what failed. */
 export function saidOf(error: unknown): string {
-  const { message, refusals = [] } = callError(error);
-  const said = refusals.map((refusal) => `${refusal.message}. ${refusal.remedy}`);
-  return [message, ...said].join(' ');
+  return saidInWords({ refusals: [], ...callError(error) });
 }
 
 function kindOf({ code }: StorageError): CallError['kind'] {

@@ -3,6 +3,7 @@ import type { Archetype } from '../contract/formats/catalogue.ts';
 import type { PlanFile } from '../contract/formats/plan-file.ts';
 import type { Units } from '../contract/primitives.ts';
 import { bagFromFile } from '../contract/formats/read-bag.ts';
+import { withNames } from '../contract/formats/refused-places.ts';
 import { readerFor } from '../contract/reader.ts';
 import { jsonPath, RefusedInput, shownValue, type Refusal } from '../contract/refusal.ts';
 import { advise, type Advice } from '../domain/advice/advise.ts';
@@ -31,7 +32,7 @@ export function answerBag(
   options: AnswerOptions,
 ): { advice: Advice; plan: PlanFile } {
   const refusals = [...unknownArchetypes(file, catalogue), ...tooManyKept(file)];
-  if (refusals.length > 0) throw new RefusedInput('This bag cannot be planned:', refusals.slice(0, 10));
+  if (refusals.length > 0) throw refusedBag('This bag cannot be planned:', refusals, file);
   const units = { ...file.units, ...options.shownIn };
   const advice = advise({
     bag: bagFromFile(file),
@@ -50,7 +51,11 @@ export function answerBag(
 /** @throws RefusedInput naming each price whose archetype the catalogue lacks. */
 export function refuseUnknownArchetypes(file: BagFile, catalogue: readonly Archetype[]): void {
   const refusals = unknownArchetypes(file, catalogue);
-  if (refusals.length > 0) throw new RefusedInput('This bag file cannot be used:', refusals.slice(0, 10));
+  if (refusals.length > 0) throw refusedBag('This bag file cannot be used:', refusals, file);
+}
+
+function refusedBag(what: string, refusals: readonly Refusal[], file: BagFile): RefusedInput {
+  return new RefusedInput(what, withNames(refusals.slice(0, 10), file));
 }
 
 function unknownArchetypes(file: BagFile, catalogue: readonly Archetype[]): Refusal[] {

@@ -1,5 +1,5 @@
 import type { PlanFile } from '../contract/formats/plan-file.ts';
-import { RefusedInput } from '../contract/refusal.ts';
+import { RefusedInput, saidInWords } from '../contract/refusal.ts';
 import { SolveStopped } from '../domain/solve/index.ts';
 import { answerBag } from './answer.ts';
 import type { BagTask } from './bag-task.ts';
@@ -30,8 +30,6 @@ export function brief({
   } catch (error) {
     if (error instanceof SolveStopped) return { ok: false, stopped: true };
     if (!(error instanceof RefusedInput)) throw error;
-    const first = error.refusals[0];
-    const why = first ? `${first.path} = ${first.value}: ${first.message}. ${first.remedy}` : '';
-    return { ok: false, stopped: false, message: `${error.message} ${why}`.trim() };
+    return { ok: false, stopped: false, message: saidInWords(error) };
   }
 }

@@ -30,6 +30,7 @@ import { RosterBatch } from './roster/roster-batch.svelte.ts';
 import { Route } from './window/route.svelte.ts';
 import { SettingsState } from './settings/settings.svelte.ts';
 import { SideState } from './side/side.svelte.ts';
+import { lineMessage } from './service/refusals.ts';
 import { words } from '../words/index.ts';
 import { stepText } from './window/step-text.ts';
 import { Toasts } from './window/toasts.svelte.ts';
@@ -180,7 +181,7 @@ export class Program {
   async openDemo(demo: 'invented-bag' | 'range-bag'): Promise<void> {
     const opened = await this.roster.openDemo(demo);
     if (opened.ok) this.open(opened.value, 'ladder');
-    else this.toasts.say(opened.error.message);
+    else this.toasts.say(lineMessage(opened.error));
   }
 }
 

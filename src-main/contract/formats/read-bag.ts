@@ -2,6 +2,7 @@ import type { ArchetypePrice, Bag, Club, OwnedSet, PriceBand } from '../../domai
 import { DRIVER_SPEED_MPH, LOFT_DEG } from '../../domain/flight/ladder/input.ts';
 import { bagFileSchema, type BagFile, type ClubFile } from './bag-file.ts';
 import { MOST_BYTES } from './incoming-kinds.ts';
+import { withNames } from './refused-places.ts';
 import { parseJson } from '../json.ts';
 import { isCurrency, minorDigits, toMinor } from '../money.ts';
 import type { Units } from '../primitives.ts';
@@ -29,9 +30,9 @@ export function checkBagFile(json: unknown): BagFile {
   if (early) throw new RefusedInput('This bag file cannot be used:', [early]);
   const parsed = bagFileSchema.safeParse(json);
   if (!parsed.success)
-    throw new RefusedInput('This bag file cannot be used:', refusalsOf(parsed.error, json));
-  const refusals = checkBag(parsed.data);
-  if (refusals.length > 0) throw new RefusedInput('This bag file cannot be used:', refusals.slice(0, 10));
+    throw new RefusedInput('This bag file cannot be used:', withNames(refusalsOf(parsed.error, json), json));
+  const refusals = withNames(checkBag(parsed.data).slice(0, 10), json);
+  if (refusals.length > 0) throw new RefusedInput('This bag file cannot be used:', refusals);
   return parsed.data;
 }
 

@@ -1,7 +1,7 @@
 import type { Db } from '../../../db/sqlite.ts';
 import type { CallResult } from '../../contract/calls/index.ts';
 import type { BriefOutcome } from '../../worker/brief.ts';
-import { callError } from '../call-error.ts';
+import { callError, saidOf } from '../call-error.ts';
 import type { Context } from '../handler.ts';
 import type { Job } from './jobs.ts';
 import { keepPlan } from './keep-plan.ts';
@@ -73,7 +73,7 @@ export async function planRoster(context: Context, bagIds: readonly number[], jo
 }
 
 function failed(error: unknown): Extract<BriefOutcome, { stopped: false }> {
-  return { ok: false, stopped: false, message: callError(error).message };
+  return { ok: false, stopped: false, message: saidOf(error) };
 }
 
 /** Everybody's bands by currency, each reckoned once. */

@@ -3,6 +3,7 @@ import { CallFailed } from '../service/client.ts';
 import type { Formats } from '../format/formats.ts';
 import type { Records } from '../service/records.svelte.ts';
 import type { Route } from '../window/route.svelte.ts';
+import { lineMessage } from '../service/refusals.ts';
 
 type Found = { bagId: number; items: readonly WatchItem[]; isCancelled: boolean; at: number };
 
@@ -60,7 +61,7 @@ export class WatchState {
       this.#found = { bagId, items, isCancelled: cancelled, at };
     } catch (error) {
       if (!(error instanceof CallFailed)) throw error;
-      this.#message = error.message;
+      this.#message = lineMessage(error.error);
     } finally {
       this.#job = null;
     }

@@ -2,6 +2,7 @@ import type { CallResult, ProgressEvent } from '../../../src-main/contract/calls
 import { CallFailed } from '../service/client.ts';
 import type { Progress } from '../service/live.svelte.ts';
 import type { Records } from '../service/records.svelte.ts';
+import { lineMessage } from '../service/refusals.ts';
 
 export type RosterOutcome = CallResult<'roster.plan'>;
 
@@ -47,7 +48,7 @@ export class RosterBatch {
     try {
       const done = await this.#records.edit('roster.plan', { bagIds, job });
       if (done.ok) this.#outcome = done.value;
-      else this.#message = done.error.message;
+      else this.#message = lineMessage(done.error);
     } finally {
       this.#run = null;
     }
@@ -59,7 +60,7 @@ export class RosterBatch {
       await this.#records.client.call('jobs.cancel', { job: this.#run.job });
     } catch (error) {
       if (!(error instanceof CallFailed)) throw error;
-      this.#message = error.message;
+      this.#message = lineMessage(error.error);
     }
   }
 

@@ -1,4 +1,5 @@
 import type { CallError } from '../../../src-main/contract/gate.ts';
+import { refusedPlace, within } from './refused-place.ts';
 
 /** What to say beside a field: what is wrong with the value, and the remedy. */
 export function fieldMessage(error: CallError): string {
@@ -9,6 +10,12 @@ export function fieldMessage(error: CallError): string {
 /** What to say where no field is: the first line alone, since the places follow it as a list. */
 export function headMessage(error: CallError): string {
   return (error.refusals?.length ?? 0) > 0 ? (error.message.split('\n')[0] ?? '') : error.message;
+}
+
+/** What to say in one line away from any field: where, what is wrong, and the remedy. */
+export function lineMessage(error: CallError): string {
+  const place = error.refusals?.[0] ? refusedPlace(error.refusals[0]) : null;
+  return place === null ? fieldMessage(error) : within(place, fieldMessage(error));
 }
 
 /** Refusals are written to follow a path and a colon: small first letter, no full stop. */

@@ -5,7 +5,7 @@ import type { Saved } from '../service/edits.ts';
 import { COST_KINDS, ONCE, type CostKind } from './cost-kinds.ts';
 import { Live } from '../service/live.svelte.ts';
 import type { Records } from '../service/records.svelte.ts';
-import { fieldMessage } from '../service/refusals.ts';
+import { fieldMessage, lineMessage } from '../service/refusals.ts';
 
 export type CostLine = CallResult<'costs.list'>[number];
 
@@ -61,6 +61,6 @@ export class CostLinesState {
     const bagId = this.#bagId();
     if (bagId === undefined) return null;
     const done = await this.#records.edit('costs.remove', { bagId, id });
-    return done.ok ? null : done.error.message;
+    return done.ok ? null : lineMessage(done.error);
   }
 }

@@ -5,7 +5,7 @@ import { CallFailed } from '../service/client.ts';
 import type { Saved } from '../service/edits.ts';
 import { Live } from '../service/live.svelte.ts';
 import type { Records } from '../service/records.svelte.ts';
-import { fieldMessage } from '../service/refusals.ts';
+import { fieldMessage, lineMessage } from '../service/refusals.ts';
 
 /** The named courses, and which of them the open bag's player plays. Lengths are in the bag's unit. */
 export class CoursesState {
@@ -40,7 +40,7 @@ export class CoursesState {
     const bagId = this.#bagId();
     if (bagId === null) return null;
     const done = await this.#records.edit('courses.pick', { bagId, id });
-    return done.ok ? null : done.error.message;
+    return done.ok ? null : lineMessage(done.error);
   }
 
   /** @returns the new course's id, or what to say. */
@@ -53,7 +53,7 @@ export class CoursesState {
       return done.ok ? done.value : { message: fieldMessage(done.error) };
     } catch (error) {
       if (!(error instanceof CallFailed)) throw error;
-      return { message: error.message };
+      return { message: lineMessage(error.error) };
     }
   }
 
@@ -66,6 +66,6 @@ export class CoursesState {
 
   async remove(id: number): Saved {
     const done = await this.#records.edit('courses.remove', { id });
-    return done.ok ? null : done.error.message;
+    return done.ok ? null : lineMessage(done.error);
   }
 }

@@ -3,7 +3,7 @@ import type { CallError } from '../../../src-main/contract/gate.ts';
 import type { Saved } from '../service/edits.ts';
 import { Live } from '../service/live.svelte.ts';
 import type { Records } from '../service/records.svelte.ts';
-import { fieldMessage } from '../service/refusals.ts';
+import { fieldMessage, lineMessage } from '../service/refusals.ts';
 import { ownValues } from './own-values.ts';
 
 export type GapKey = Exclude<keyof ConventionsFile['limits'][number], 'fromMph'>;
@@ -60,7 +60,7 @@ export class LimitsState {
 
   async reset(): Saved {
     const done = await this.#records.edit('limits.reset', {});
-    return done.ok ? null : done.error.message;
+    return done.ok ? null : lineMessage(done.error);
   }
 
   async #set(changes: Partial<ConventionsFile>): Saved {

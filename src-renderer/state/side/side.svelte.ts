@@ -6,7 +6,7 @@ import type { Formats } from '../format/formats.ts';
 import { Live } from '../service/live.svelte.ts';
 import { PAGES, type Page } from './overlay-view.ts';
 import type { Records } from '../service/records.svelte.ts';
-import { fieldMessage } from '../service/refusals.ts';
+import { fieldMessage, lineMessage } from '../service/refusals.ts';
 import type { Route } from '../window/route.svelte.ts';
 import { columnOf, type Column } from './side-view.ts';
 import { Ticks } from '../service/ticks.svelte.ts';
@@ -127,6 +127,6 @@ export class SideState {
 
   async removePick(planId: number): Saved {
     const done = await this.#records.edit('plans.remove', { planId });
-    return done.ok ? null : done.error.message;
+    return done.ok ? null : lineMessage(done.error);
   }
 }

@@ -1,4 +1,5 @@
 import type { Step } from '../../../src-main/contract/step.ts';
+import { lineMessage } from '../service/refusals.ts';
 import { words } from '../../words/index.ts';
 import { Live } from '../service/live.svelte.ts';
 import type { Records } from '../service/records.svelte.ts';
@@ -38,7 +39,7 @@ export class History {
 
   async undo(): Promise<void> {
     const done = await this.#records.edit('history.undo', {});
-    if (!done.ok) this.#toasts.say(done.error.message);
+    if (!done.ok) this.#toasts.say(lineMessage(done.error));
     else if (done.value === null) this.#toasts.say(words.history.nothingToUndo);
     else {
       const redo = { label: words.history.redo, run: () => void this.redo() };
@@ -48,7 +49,7 @@ export class History {
 
   async redo(): Promise<void> {
     const done = await this.#records.edit('history.redo', {});
-    if (!done.ok) this.#toasts.say(done.error.message);
+    if (!done.ok) this.#toasts.say(lineMessage(done.error));
     else if (done.value === null) this.#toasts.say(words.history.nothingToRedo);
     else {
       const undo = { label: words.history.undo, run: () => void this.undo() };

@@ -12,6 +12,7 @@ import { prices } from './screens/prices.ts';
 import { program } from './program.ts';
 import { keeping } from './keeping.ts';
 import { reckoning } from './reckoning.ts';
+import { refused } from './refused.ts';
 import { settings } from './settings.ts';
 import { side } from './screens/side.ts';
 import { spend } from './screens/spend.ts';
@@ -27,6 +28,7 @@ export const de: Words = {
   ...settings,
   ...reckoning,
   ...keeping,
+  ...refused,
   ...players,
   ...bag,
   ...diary,

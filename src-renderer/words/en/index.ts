@@ -11,6 +11,7 @@ import { prices } from './screens/prices.ts';
 import { program } from './program.ts';
 import { keeping } from './keeping.ts';
 import { reckoning } from './reckoning.ts';
+import { refused } from './refused.ts';
 import { settings } from './settings.ts';
 import { side } from './screens/side.ts';
 import { spend } from './screens/spend.ts';
@@ -23,6 +24,7 @@ export const en = {
   ...settings,
   ...reckoning,
   ...keeping,
+  ...refused,
   ...players,
   ...bag,
   ...diary,

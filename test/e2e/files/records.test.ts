@@ -37,8 +37,10 @@ describe('bag files', () => {
     await chooseFile(bagFile('wrong.json', bad));
     const alert = page.getByRole('alert');
     await alert.getByText('wrong.json was not taken in. Nothing was changed.').waitFor();
-    expect(await alert.innerText()).toMatch(/Must be at most 54\.[\s\S]*\$\.player\.handicap = 99/);
-    expect(await alert.innerText()).toContain('$.clubs[0].kind = "cleek"');
+    expect(await alert.innerText()).toMatch(
+      /Must be at most 54\.[\s\S]*Handicap = 99 · in the file: player\.handicap/,
+    );
+    expect(await alert.innerText()).toContain('driver: Kind = "cleek" · in the file: clubs[0].kind');
     await page.getByRole('button', { name: 'Leave it out' }).click();
     expect(await alert.count()).toBe(0);
     // Still the empty state: nobody was added.

@@ -125,7 +125,15 @@ function refusing({ call }: CallRequest): CallAnswer | null {
     error: {
       kind: 'refused',
       message: LONG.sentence,
-      refusals: [{ path: '$.somewhere', value: LONG.word, message: 'cannot be used', remedy: LONG.sentence }],
+      refusals: [
+        {
+          path: '$.clubs[3].carry',
+          of: LONG.word,
+          value: LONG.word,
+          message: 'cannot be used',
+          remedy: LONG.sentence,
+        },
+      ],
     },
   };
 }

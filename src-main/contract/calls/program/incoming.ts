@@ -34,5 +34,7 @@ const text = z.string();
 export const callErrorSchema = z.strictObject({
   kind: z.enum(['refused', 'not-found', 'conflict', 'bug']),
   message: text,
-  refusals: z.array(z.strictObject({ path: text, value: text, message: text, remedy: text })).exactOptional(),
+  refusals: z
+    .array(z.strictObject({ path: text, value: text, message: text, remedy: text, of: text.exactOptional() }))
+    .exactOptional(),
 }) satisfies z.ZodType<CallError>;

@@ -149,17 +149,12 @@ function recordMean(db: Db, rowId: number, { group, importId, sessionOn, at }: S
 
 /** What the means make of the bag passes its rules, or nothing comes in. @throws RefusedInput */
 function refuseUnusable(db: Db, bagId: number): void {
-  const { clubs } = loadBag(db, bagId).file;
   try {
     checkedEdit(db, bagId, (file) => file);
   } catch (error) {
     if (!(error instanceof RefusedInput)) throw error;
     const remedy = 'Check the columns and units, or leave out the shots that do not belong.';
-    const refusals = error.refusals.map((refusal) => {
-      const [, at, field = ''] = /^\$\.clubs\[(\d+)\]\.(\w+)$/.exec(refusal.path) ?? [];
-      const club = clubs[Number(at)];
-      return { ...refusal, path: club ? `${club.label ?? club.id}, ${field}` : refusal.path, remedy };
-    });
+    const refusals = error.refusals.map((refusal) => ({ ...refusal, remedy }));
     throw new RefusedInput('These shots make a bag that cannot be used:', refusals);
   }
 }

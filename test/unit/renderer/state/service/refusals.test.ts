@@ -1,5 +1,10 @@
 import { expect, test } from 'vitest';
-import { fieldMessage, headMessage, sentence } from '../../../../../src-renderer/state/service/refusals.ts';
+import {
+  fieldMessage,
+  headMessage,
+  lineMessage,
+  sentence,
+} from '../../../../../src-renderer/state/service/refusals.ts';
 
 const refusal = { path: '$.x', value: '99', message: 'must be at most 54', remedy: 'Correct the value.' };
 
@@ -22,4 +27,21 @@ test('above a list of refusals: the first line alone', () => {
 test('a full stop is added once', () => {
   expect(sentence('the total is below the carry')).toBe('The total is below the carry.');
   expect(sentence('Is it?')).toBe('Is it?');
+});
+
+test('away from any field: where, what is wrong, and the remedy, without the file’s own keys', () => {
+  const message = 'This cannot be used:\n  $.clubs[3].carry = 99: must be at most 54. Correct the value.';
+  expect(
+    lineMessage({
+      kind: 'refused',
+      message,
+      refusals: [{ ...refusal, path: '$.clubs[3].carry', of: 'Driver' }],
+    }),
+  ).toBe('Driver: Carry: Must be at most 54. Correct the value.');
+  expect(lineMessage({ kind: 'refused', message, refusals: [refusal] })).toBe(
+    'Must be at most 54. Correct the value.',
+  );
+  expect(lineMessage({ kind: 'conflict', message: 'The records are locked.' })).toBe(
+    'The records are locked.',
+  );
 });

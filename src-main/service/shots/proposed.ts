@@ -11,8 +11,8 @@ type Column = keyof Proposed['columns'];
 /** The trade's own words for a column, in English and German; no program's or maker's table of its own. */
 const HEADINGS: readonly (readonly [Column, RegExp])[] = [
   ['club', /^(?:club|clubs|club (?:name|type)|schlager)$/],
-  ['carry', /^(?:carry|carry (?:distance|length|flat|weite)|flugweite)$/],
-  ['total', /^(?:total|total (?:distance|length)|gesamt|gesamtweite)$/],
+  ['carry', /^(?:carry|carry ?(?:distance|length|flat|weite|lange)|distance carry|flugweite)$/],
+  ['total', /^(?:total|total (?:distance|length)|distance total|gesamt ?(?:weite|lange)?)$/],
   ['ballSpeed', /^(?:ball ?speed|ballgeschwindigkeit)$/],
   ['launch', /^(?:launch|(?:vertical )?launch angle|launch v|abflugwinkel)$/],
   ['spin', /^(?:spin|(?:total |back ?)?spin(?: ?rate)?|backspin|spinrate)$/],
@@ -34,8 +34,8 @@ const UNITS = {
 export function proposedMapping(header: readonly string[], sample: readonly (readonly string[])[]): Proposed {
   const columns: Proposed['columns'] = {};
   header.forEach((heading, at) => {
-    const words = withoutUnit(heading);
-    const column = HEADINGS.find(([, pattern]) => pattern.test(words))?.[0];
+    const spellings = spellingsOf(heading);
+    const column = HEADINGS.find(([, pattern]) => spellings.some((words) => pattern.test(words)))?.[0];
     if (column !== undefined) columns[column] ??= at;
   });
   const headingOf = (column: Column) => (header[columns[column] ?? -1] ?? '').toLowerCase();
@@ -48,10 +48,18 @@ export function proposedMapping(header: readonly string[], sample: readonly (rea
   };
 }
 
-/** "Carry [yds]", "carry_yd" and "Carry (m)" are all the carry. */
+/** "Distance (carry)" is known with what stands in brackets, "Carry (of 3 shots)" without. */
+function spellingsOf(heading: string): string[] {
+  return [heading, heading.replace(/[([{].*$/, ' ')].map(withoutUnit);
+}
+
+/** Words that headings cut short. Common practice, no source. */
+const WHOLE: Readonly<Record<string, string>> = { dist: 'distance', spd: 'speed', ang: 'angle' };
+
+/** "Carry [yds]", "carry_yd", "CarryDist" and "Carry dist. (m)" are all the carry. */
 function withoutUnit(heading: string): string {
-  const bare = heading.replace(/[([{].*$/, ' ');
-  return plain(bare)
+  return plain(heading.replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2'))
+    .replace(/\b(?:dist|spd|ang)\b/g, (short) => WHOLE[short] ?? short)
     .replace(/\b(?:yd|yds|yards?|m|met(?:er|re)s?|mph|km h|kph|kmh|m s|mps|deg|degrees?|rpm)$/, '')
     .trim();
 }

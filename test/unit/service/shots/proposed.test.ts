@@ -23,8 +23,19 @@ describe('the columns that a header suggests', () => {
     ],
     ['a,b', { columns: {}, distance: null, speed: null }],
     ['Carry,Carry', { columns: { carry: 0 } }],
+    ['Club Name,Carry Dist,Total Dist,Ball Spd', { columns: { club: 0, carry: 1, total: 2, ballSpeed: 3 } }],
+    [
+      'club,carry distance (yd),total dist. [yd],Launch Ang.',
+      { columns: { club: 0, carry: 1, total: 2, launch: 3 }, distance: 'yd' },
+    ],
+    ['ClubName,CarryDistance,BallSpeed', { columns: { club: 0, carry: 1, ballSpeed: 2 } }],
+    ['Distance (carry),Distance (total)', { columns: { carry: 0, total: 1 } }],
+    ['Distance carry m', { columns: { carry: 0 }, distance: 'm' }],
+    ['Schläger,Carry-Länge,Gesamtlänge', { columns: { club: 0, carry: 1, total: 2 } }],
+    // A distance alone may be either.
+    ['Distance,Dist', { columns: {} }],
     // Neither is a carry, nor a total.
-    ['Carry deviation,Carry dispersion,Total shots', { columns: {} }],
+    ['Carry deviation,Carry dispersion,Carry dist. to pin,Total shots', { columns: {} }],
     ['Club speed,Clubhead', { columns: {} }],
   ])('%s', (header, wanted) => {
     expect(proposedMapping(header.split(','), [])).toMatchObject(wanted);

@@ -129,7 +129,6 @@ export const files: typeof english = {
       heading: 'Schläge',
       whose: 'Wessen Schläge',
       forBag: (player) => `In das Bag von ${player}`,
-      forNobody: 'Von wem sind sie?',
       other: 'Jemand anderes',
       search: 'Nach Namen suchen',
       noPlayers:
@@ -155,6 +154,7 @@ export const files: typeof english = {
       speed: 'Geschwindigkeiten stehen in',
       sample: (shown, n) => `Die ersten ${String(shown)} von ${count(n, 'Zeile', 'Zeilen')}`,
       isUsed: (what) => `gelesen als ${what.split(',')[0] ?? ''}`,
+      needPlayer: 'Bitte wählen, wessen Schläge es sind.',
       needColumns: 'Die Spalten für Schläger und Carry wählen.',
       words: 'Welcher Schläger welcher ist',
       wordsNote: 'Die Wörter der Datei für Schläger, und die Schläger dieses Bags.',

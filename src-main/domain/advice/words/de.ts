@@ -1,4 +1,5 @@
 import type { Archetype, Club } from '../../bag/types.ts';
+import { atHead } from './at-head.ts';
 import type { Words } from './words.ts';
 
 const KIND: Record<Club['kind'], string> = {
@@ -11,6 +12,8 @@ const KIND: Record<Club['kind'], string> = {
 };
 
 // The trade's own names, which German shops and coaches use too.
+const capital = (name: string) => atHead(name, 'de');
+
 const TIER = ['Players’', 'Players’ Distance', 'Game Improvement', 'Super Game Improvement'];
 
 const SPIN = { low: ', niedriger Spin', mid: '', high: ', hoher Spin' };
@@ -104,7 +107,7 @@ export const german: Words = {
   nothingKnown: () =>
     'Noch ist kein Carry und kein Tempo bekannt, also lässt sich zu Abständen nichts sagen. Bitte zuerst einen oder zwei Schläger messen.',
   clubUnplaced: ({ club }) =>
-    `${club}: weder Carry noch Loft bekannt, der Platz auf der Leiter ist also noch offen.`,
+    `${capital(club)}: weder Carry noch Loft bekannt, der Platz auf der Leiter ist also noch offen.`,
   allModelled: () =>
     'Kein Carry ist bekannt: Die ganze Leiter ist aus dem Drivertempo gerechnet. Ein paar gemessene Carrys machten sie zur eigenen.',
   wideGap: ({ longer, shorter, gap, limit }) =>
@@ -114,14 +117,14 @@ export const german: Words = {
       ? `Zwischen ${longer} und ${shorter} liegen anscheinend ${gap}, mehr als die üblichen ${limit}; die Zahlen sind aber zu ungenau. Vor einem Kauf beide messen.`
       : `Zwischen ${longer} und ${shorter} liegen anscheinend nur ${gap}, weniger als die üblichen ${limit}; die Zahlen sind aber zu ungenau. Erst beide messen.`,
   crowdedDrop: ({ longer, shorter, gap, limit, dropped }) =>
-    `Zwischen ${longer} und ${shorter} liegt weniger als ${limit} Carry (${gap}). ${dropped} kann heraus; der andere Schläger genügt.`,
+    `Zwischen ${longer} und ${shorter} liegt weniger als ${limit} Carry (${gap}). ${capital(dropped)} kann heraus; der andere Schläger genügt.`,
   crowdedKeep: ({ longer, shorter, gap, limit }) =>
     `Zwischen ${longer} und ${shorter} liegt weniger als ${limit} Carry (${gap}). Einen herauszunehmen machte das Bag nicht besser, also beide behalten.`,
   crowdedGoTo: ({ longer, shorter, gap }) =>
     `Zwischen ${longer} und ${shorter} liegen nur ${gap} Carry, doch beide bleiben: Sie sind zum Behalten markiert.`,
   forgiveness: ({ clubs, tier, least, handicap }) =>
-    `${clubs}: Köpfe der Stufe ${tier}. Bei Handicap ${handicap} kosten Köpfe ab ${least} außerhalb der Mitte meist weniger Schläge.`,
-  goTo: ({ club }) => `${club}: Lieblingsschläger. Er bleibt, und nichts wird gegen ihn geplant.`,
+    `${capital(clubs)}: Köpfe der Stufe ${tier}. Bei Handicap ${handicap} kosten Köpfe ab ${least} außerhalb der Mitte meist weniger Schläge.`,
+  goTo: ({ club }) => `${capital(club)}: Lieblingsschläger. Er bleibt, und nichts wird gegen ihn geplant.`,
   count: ({ count, most, dropped }) =>
     `${String(count)} Schläger sind im Bag; ${String(most)} sind auf einer Runde erlaubt.${dropped === '' ? '' : ` Der Plan nimmt heraus: ${dropped}.`}`,
   nothingNeeded: ({ retest }) =>
@@ -143,7 +146,7 @@ export const german: Words = {
     }
   },
   driverBehindIrons: ({ club, by, behind, fitIsFine }) => {
-    const seen = `${club}: etwa ${by} ${behind ? 'weniger' : 'mehr'} Carry, als das Eisen 7 erwarten lässt.`;
+    const seen = `${capital(club)}: etwa ${by} ${behind ? 'weniger' : 'mehr'} Carry, als das Eisen 7 erwarten lässt.`;
     return fitIsFine
       ? `${seen} Abflug und Spin liegen im Fenster, also hilft ein Kopf kaum: zuerst zum Trainer.`
       : `${seen} Schwung, Anpassung oder beides kann dahinterstehen. Vor jedem Kauf Abflug und Spin messen; kein Kopf verspricht alles zurück.`;
@@ -155,38 +158,38 @@ export const german: Words = {
     ].join(' und ');
     const head =
       spin > 0 ? 'Ein Kopf mit weniger Spin' : spin < 0 ? 'Ein Kopf mit mehr Spin' : 'Ein anderer Kopf';
-    return `${club}: ${off} für seine Ballgeschwindigkeit. ${head} kann einen Teil nehmen, der Schaft einen anderen${
+    return `${capital(club)}: ${off} für seine Ballgeschwindigkeit. ${head} kann einen Teil nehmen, der Schaft einen anderen${
       left ? ' (der Fehlschlag nach links deutet auch dahin)' : ''
     }. Treffpunkt und Eintreffwinkel haben ihren Anteil: Ausrüstung allein kann nicht alles beheben.`;
   },
   flex: ({ club, flex, fit, speed, miss }) =>
-    `${club}: Flex ${flex} wirkt ${fit === 'too-soft' ? 'weich' : 'hart'} für ${speed}${
+    `${capital(club)}: Flex ${flex} wirkt ${fit === 'too-soft' ? 'weich' : 'hart'} für ${speed}${
       miss ? ', und der Fehlschlag passt dazu' : ''
     }. Die Angaben sind je Hersteller verschieden, also den Fitter fragen, nicht die Aufschrift.`,
   wedgeTooHigh: ({ club }) =>
-    `${club}: mehr als 60° Loft, wonach wenige Schläge verlangen. Das Wedge kann heraus; Teilschwünge mit den anderen genügen.`,
+    `${capital(club)}: mehr als 60° Loft, wonach wenige Schläge verlangen. Das Wedge kann heraus; Teilschwünge mit den anderen genügen.`,
   wedgeStep: ({ club, other }) =>
-    `${club} und ${other} liegen höchstens 3° Loft auseinander. ${club} kann heraus: stattdessen Teilschwünge mit den anderen üben.`,
+    `${capital(club)} und ${other} liegen höchstens 3° Loft auseinander. ${capital(club)} kann heraus: stattdessen Teilschwünge mit den anderen üben.`,
   wedgeShortage: ({ longer, shorter, gap, limit }) =>
     `Zwischen ${longer} und ${shorter} liegen etwa ${gap}, wo ${limit} üblich sind. Viele Annäherungen fallen in diesen Bereich.`,
   improving: ({ now, target }) =>
     `Von ${now} auf dem Weg zu ${target}: Was nur Fehlerverzeihung bringt, kann auf das neue Handicap warten. Jetzt zu kaufen ist der andere Weg.`,
   forgivenessWaits: ({ clubs, target }) =>
-    `${clubs}: für heute wenig verzeihend, bei Handicap ${target} aber gut genug. Das ist nah genug, um zu warten.`,
+    `${capital(clubs)}: für heute wenig verzeihend, bei Handicap ${target} aber gut genug. Das ist nah genug, um zu warten.`,
   whyThisClub: ({ club, need }) =>
-    `${club}: auf diesem Platz ${/^0[.,]0$/.test(need) ? 'so gut wie nie' : `etwa ${need}-mal je Runde`} verlangt. Wozu ist der Schläger da? Wenig dringend, außer Sie wissen es.`,
+    `${capital(club)}: auf diesem Platz ${/^0[.,]0$/.test(need) ? 'so gut wie nie' : `etwa ${need}-mal je Runde`} verlangt. Wozu ist der Schläger da? Wenig dringend, außer Sie wissen es.`,
   hardFromTheDeck: ({ club }) =>
-    `${club}: wenig Loft für Schläge vom Boden bei diesem Tempo. Ein Holz mit mehr Loft oder ein Hybrid trägt meist ebenso weit.`,
+    `${capital(club)}: wenig Loft für Schläge vom Boden bei diesem Tempo. Ein Holz mit mehr Loft oder ein Hybrid trägt meist ebenso weit.`,
   firmGround: ({ longer, shorter, gap }) =>
     `Zwischen ${longer} und ${shorter} liegen höchstens ${gap} Carry. Auf hartem Boden oder bei flachem Flug ist das normal: nichts ändern.`,
   strongLofts: ({ club, measured }) =>
-    `${club}: starker Loft${measured ? '' : ' (bitte messen lassen)'}, also sind Flyer wahrscheinlicher. Wedges nach dem Loft des PW wählen, nie nach der Zahl auf der Sohle.`,
+    `${capital(club)}: starker Loft${measured ? '' : ' (bitte messen lassen)'}, also sind Flyer wahrscheinlicher. Wedges nach dem Loft des PW wählen, nie nach der Zahl auf der Sohle.`,
   oneLength: ({ speed }) =>
     `Alle Eisen haben eine Länge. Bei ${speed} fliegen die langen vielleicht nicht hoch genug, um auf dem Grün zu bleiben.`,
   checkConformity: ({ club }) =>
-    `${club}: vor neueren Grenzwerten gebaut. Vor einem Turnier in den aktuellen Listen des Regelgebers nachsehen.`,
+    `${capital(club)}: vor neueren Grenzwerten gebaut. Vor einem Turnier in den aktuellen Listen des Regelgebers nachsehen.`,
   bend: ({ club, by, weaker, longer, shorter }) =>
-    `${club} um ${by} ${weaker ? 'schwächer' : 'stärker'} zu biegen, könnte ${longer} und ${shorter} richten. Einen Schlägerbauer fragen: Es kostet wenig, wenn der Kopf es zulässt.`,
+    `${capital(club)} um ${by} ${weaker ? 'schwächer' : 'stärker'} zu biegen, könnte ${longer} und ${shorter} richten. Einen Schlägerbauer fragen: Es kostet wenig, wenn der Kopf es zulässt.`,
   swap: {
     fillsGap: ({ archetype, longer, shorter, before, above, below }) =>
       `Mit ${archetype} zwischen ${longer} und ${shorter} werden aus ${before} etwa ${above} und ${below}.`,
@@ -229,11 +232,11 @@ export const german: Words = {
     flex: ({ club }) =>
       `Was sagt ein Fitter zum Schaft von ${club}? Die Aufschrift allein entscheidet nichts.`,
     carryRises: ({ stronger, weaker, by }) =>
-      `${weaker} soll ${by} weiter tragen als ${stronger}, trotz mehr Loft. Ist eine der beiden Angaben vertippt?`,
+      `${capital(weaker)} soll ${by} weiter tragen als ${stronger}, trotz mehr Loft. Ist eine der beiden Angaben vertippt?`,
     maybeTotal: ({ club, carry }) =>
       `Sind die ${carry} von ${club} eine Gesamtweite mit Rollen? Bitte nur den Carry angeben.`,
     impossible: ({ club, carry, most }) =>
-      `${club} soll ${carry} tragen; beim angegebenen Tempo wären etwa ${most} das Höchste. Welche der beiden Angaben stimmt?`,
+      `${capital(club)} soll ${carry} tragen; beim angegebenen Tempo wären etwa ${most} das Höchste. Welche der beiden Angaben stimmt?`,
     prices: () =>
       'Kein Gebrauchtpreis ist notiert, also lässt sich kein Kauf planen. Bitte eintragen, was Sie zu möglichen Schlägern gesehen haben.',
   },

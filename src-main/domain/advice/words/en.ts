@@ -1,4 +1,5 @@
 import type { Archetype, Club } from '../../bag/types.ts';
+import { atHead } from './at-head.ts';
 import type { Words } from './words.ts';
 
 const KIND: Record<Club['kind'], string> = {
@@ -9,6 +10,8 @@ const KIND: Record<Club['kind'], string> = {
   wedge: 'wedge',
   putter: 'putter',
 };
+
+const capital = (name: string) => atHead(name, 'en');
 
 const TIER = ['players’', 'players’ distance', 'game improvement', 'super game improvement'];
 
@@ -90,17 +93,17 @@ export const english: Words = {
     `About ${gap} lie between ${longer} and ${shorter}; up to ${limit} is usual at this speed. Shots between them are likely to need a part swing.`,
   unsureGap: ({ longer, shorter, gap, limit, state }) =>
     state === 'unsure-wide'
-      ? `${longer} and ${shorter} look ${gap} apart, beyond the usual ${limit}, but the figures are too loose to be sure. Measure both before buying.`
-      : `${longer} and ${shorter} look only ${gap} apart, under the usual ${limit}, but the figures are too loose to be sure. Measure both first.`,
+      ? `${capital(longer)} and ${shorter} look ${gap} apart, beyond the usual ${limit}, but the figures are too loose to be sure. Measure both before buying.`
+      : `${capital(longer)} and ${shorter} look only ${gap} apart, under the usual ${limit}, but the figures are too loose to be sure. Measure both first.`,
   crowdedDrop: ({ longer, shorter, gap, limit, dropped }) =>
-    `${longer} and ${shorter} carry within ${gap} of each other (under ${limit}). The ${dropped} can come out; the other does its job.`,
+    `${capital(longer)} and ${shorter} carry within ${gap} of each other (under ${limit}). The ${dropped} can come out; the other does its job.`,
   crowdedKeep: ({ longer, shorter, gap, limit }) =>
-    `${longer} and ${shorter} carry within ${gap} of each other (under ${limit}). Taking one out would not make the bag better, so keep both.`,
+    `${capital(longer)} and ${shorter} carry within ${gap} of each other (under ${limit}). Taking one out would not make the bag better, so keep both.`,
   crowdedGoTo: ({ longer, shorter, gap }) =>
-    `${longer} and ${shorter} carry within ${gap} of each other, but both stay: they are marked to be kept.`,
+    `${capital(longer)} and ${shorter} carry within ${gap} of each other, but both stay: they are marked to be kept.`,
   forgiveness: ({ clubs, tier, least, handicap }) =>
-    `${clubs}: ${tier} heads. At handicap ${handicap} at least ${least} heads usually cost fewer shots off centre.`,
-  goTo: ({ club }) => `${club} is a go-to club. It stays, and nothing is planned against it.`,
+    `${capital(clubs)}: ${tier} heads. At handicap ${handicap} at least ${least} heads usually cost fewer shots off centre.`,
+  goTo: ({ club }) => `${capital(club)} is a go-to club. It stays, and nothing is planned against it.`,
   count: ({ count, most, dropped }) =>
     `${String(count)} clubs are in the bag; ${String(most)} may be carried in a round.${dropped === '' ? '' : ` The plan takes out: ${dropped}.`}`,
   nothingNeeded: ({ retest }) =>
@@ -121,7 +124,7 @@ export const english: Words = {
     }
   },
   driverBehindIrons: ({ club, by, behind, fitIsFine }) => {
-    const seen = `${club} carries about ${by} ${behind ? 'less' : 'more'} than the 7-iron lets expect.`;
+    const seen = `${capital(club)} carries about ${by} ${behind ? 'less' : 'more'} than the 7-iron lets expect.`;
     return fitIsFine
       ? `${seen} Launch and spin are inside their window, so a head is unlikely to be the answer: see a coach first.`
       : `${seen} Delivery, fit or both may be behind it. Measure launch and spin before any purchase; no head promises it all back.`;
@@ -132,7 +135,7 @@ export const english: Words = {
       ...(spin === 0 ? [] : [`spins ${spin > 0 ? 'much' : 'little'}`]),
     ].join(' and ');
     const head = spin > 0 ? 'A lower-spin head' : spin < 0 ? 'A higher-spin head' : 'Another head';
-    return `${club} ${off} for its ball speed. ${head} may take part of it, the shaft another${
+    return `${capital(club)} ${off} for its ball speed. ${head} may take part of it, the shaft another${
       left ? ' (the left miss points there too)' : ''
     }. Strike and attack have their share: equipment cannot remove all of it.`;
   },
@@ -141,27 +144,27 @@ export const english: Words = {
       miss ? ', and the miss fits that' : ''
     }. Labels differ between makers, so ask a fitter rather than the label.`,
   wedgeTooHigh: ({ club }) =>
-    `${club} has more than 60° of loft, which few shots ask for. It can come out; part swings with the others do its job.`,
+    `${capital(club)} has more than 60° of loft, which few shots ask for. It can come out; part swings with the others do its job.`,
   wedgeStep: ({ club, other }) =>
-    `${club} and ${other} lie within 3° of loft. ${club} can come out: practise part swings with the others instead.`,
+    `${capital(club)} and ${other} lie within 3° of loft. ${capital(club)} can come out: practise part swings with the others instead.`,
   wedgeShortage: ({ longer, shorter, gap, limit }) =>
     `About ${gap} lie between ${longer} and ${shorter}, where ${limit} is usual. Many approach shots fall into that range.`,
   improving: ({ now, target }) =>
     `From ${now} towards ${target}: what only adds forgiveness can wait for the new handicap. Buying it now is the other path.`,
   forgivenessWaits: ({ clubs, target }) =>
-    `${clubs} forgive little for today, but would do at handicap ${target}. That is near enough to wait.`,
+    `${capital(clubs)} forgive little for today, but would do at handicap ${target}. That is near enough to wait.`,
   whyThisClub: ({ club, need }) =>
-    `${club} is asked for ${need === '0.0' ? 'hardly ever' : `about ${need} times a round`} on this course. What is it for? Low priority, unless you know.`,
+    `${capital(club)} is asked for ${need === '0.0' ? 'hardly ever' : `about ${need} times a round`} on this course. What is it for? Low priority, unless you know.`,
   hardFromTheDeck: ({ club }) =>
-    `${club} has little loft for shots off the ground at this speed. A higher-lofted wood or a hybrid usually carries as far.`,
+    `${capital(club)} has little loft for shots off the ground at this speed. A higher-lofted wood or a hybrid usually carries as far.`,
   firmGround: ({ longer, shorter, gap }) =>
-    `${longer} and ${shorter} are within ${gap} of carry. On firm ground or with a low flight that is normal: change nothing.`,
+    `${capital(longer)} and ${shorter} are within ${gap} of carry. On firm ground or with a low flight that is normal: change nothing.`,
   strongLofts: ({ club, measured }) =>
-    `${club} has a strong loft${measured ? '' : ' (have it measured)'}: flyers are likelier. Choose wedges by the PW’s loft, never by the number on the sole.`,
+    `${capital(club)} has a strong loft${measured ? '' : ' (have it measured)'}: flyers are likelier. Choose wedges by the PW’s loft, never by the number on the sole.`,
   oneLength: ({ speed }) =>
     `All irons have one length. At ${speed} the long ones may not fly high enough to hold a green.`,
   checkConformity: ({ club }) =>
-    `${club} was made before newer limits. Check the governing body’s current lists before a competition.`,
+    `${capital(club)} was made before newer limits. Check the governing body’s current lists before a competition.`,
   bend: ({ club, by, weaker, longer, shorter }) =>
     `Bending ${club} ${by} ${weaker ? 'weaker' : 'stronger'} might put ${longer} and ${shorter} right. Ask a club maker: it costs little, if the head allows it.`,
   nothingToBuy: () => 'Nothing here asks for money: what the plan changes is free.',
@@ -203,11 +206,11 @@ export const english: Words = {
       `What are ball speed, launch and spin of ${club} over about 10 shots? That tells fit and delivery apart.`,
     flex: ({ club }) => `What does a fitter say to the shaft of ${club}? The label alone decides nothing.`,
     carryRises: ({ stronger, weaker, by }) =>
-      `${weaker} is said to carry ${by} further than ${stronger}, which has less loft. Is one of the two typed wrongly?`,
+      `${capital(weaker)} is said to carry ${by} further than ${stronger}, which has less loft. Is one of the two typed wrongly?`,
     maybeTotal: ({ club, carry }) =>
       `Is the ${carry} of ${club} a total with roll? Please give the carry alone.`,
     impossible: ({ club, carry, most }) =>
-      `${club} is said to carry ${carry}; about ${most} would be the most at the speed given. Which of the two is right?`,
+      `${capital(club)} is said to carry ${carry}; about ${most} would be the most at the speed given. Which of the two is right?`,
     prices: () =>
       'No used prices are noted, so nothing can be planned to buy. Note what you saw for clubs of interest.',
   },

@@ -89,6 +89,34 @@ const germanLeaves = () => leavesOf(german, SAMPLES, FIGURE);
 const seenLeaves = () =>
   leavesOf(seenOneWords('de'), {}, FIGURE).concat(leavesOf(seenOneWords('de'), seenClubs()));
 
+/** A club's own name with a small letter in front, wherever the samples have a figure. */
+const named = (sample: unknown): unknown =>
+  typeof sample === 'object' && sample !== null
+    ? new Proxy(sample, {
+        get: (target, key) => {
+          const value = Reflect.get(target, key) as unknown;
+          return value === '7' ? 'eXtra' : value;
+        },
+      })
+    : sample;
+const LISTS = new Set(['clubName', 'archetypeName', 'memberName', 'needSource', 'speedSource']);
+
+describe.each([english, german])('advice in $language', (words) => {
+  test('begins each sentence with a capital, whatever a club is called, and leaves the rest of its name', () => {
+    const samples = Object.fromEntries(
+      Object.entries(SAMPLES)
+        .filter(([path]) => !LISTS.has(path))
+        .map(([path, calls]) => [path, calls.map((args) => args.map(named))]),
+    );
+    const texts = leavesOf(words, samples, named(FIGURE)).filter(({ says }) => /[.?]$/.test(says));
+    const heads = texts.flatMap(({ path, says }) =>
+      says.split(/(?<=[.?!])\s+/).map((sentence) => ({ path, sentence })),
+    );
+    expect(heads.filter(({ sentence }) => sentence.startsWith('eXtra'))).toEqual([]);
+    expect(heads.filter(({ sentence }) => sentence.startsWith('EXtra')).length).toBeGreaterThan(9);
+  });
+});
+
 describe('advice in German', () => {
   test('says something of its own for every text', () => {
     const [says, inEnglish, seen] = [germanLeaves(), leavesOf(english, SAMPLES, FIGURE), seenLeaves()];

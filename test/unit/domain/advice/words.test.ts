@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { german } from '../../../../src-main/domain/advice/words/de.ts';
 import { english } from '../../../../src-main/domain/advice/words/en.ts';
+import { atHead } from '../../../../src-main/domain/advice/words/at-head.ts';
 
 // What the sentences hang on; how they read is for people to judge (test/reference/cases reads them all).
 describe.each([english, german])('words in $language', (words) => {
@@ -57,4 +58,22 @@ describe.each([english, german])('words in $language', (words) => {
     expect(single).toMatch(/30/);
     expect(set).not.toBe(single);
   });
+});
+
+it.each([
+  ['driver', 'Driver'],
+  ['my old 7', 'My old 7'],
+  ['iX wood', 'IX wood'],
+  ['7-iron', '7-iron'],
+  ['PW', 'PW'],
+  ['übungseisen', 'Übungseisen'],
+  ['ß', 'ß'],
+  ['𐐨x', '𐐀x'],
+  ['', ''],
+])('at the head of a sentence %s is %s', (name, head) => {
+  expect(atHead(name, 'de')).toBe(head);
+});
+it('a capital follows its language', () => {
+  expect(atHead('iron', 'tr')).toBe('İron');
+  expect(atHead('iron', 'en')).toBe('Iron');
 });

@@ -113,7 +113,8 @@ describe.each([english, german])('a finding in $language', (words) => {
   it('of a wedge beyond 60° names it alone', () => {
     const { text, clubs } = told(added(wedge('lob', 62, 68)), words, 'wedge-surplus');
     expect(clubs).toEqual(['lob']);
-    expect(text).toContain('lob');
+    // At the head of its sentence.
+    expect(text).toContain('Lob');
     expect(text).not.toMatch(/\bsw\b/);
   });
   it('of a driver tells the left miss only where it is one, mirrored for a left-handed player', () => {

@@ -20,7 +20,7 @@ describe('from the start to a first answer', () => {
 
     const plan = page.getByRole('table', { name: 'The plan' });
     await expect.poll(() => plan.getByRole('row', { name: /buy/ }).count()).toBeGreaterThan(0);
-    expect(await page.getByText(/puts the bag right|makes the bag better/).count()).toBe(1);
+    expect(await page.getByText(/puts the bag right|mends part of what is wrong/).count()).toBe(1);
     expect(
       await page.getByText('Used prices are the figures you typed in, not a market survey.').count(),
     ).toBe(1);
@@ -50,7 +50,9 @@ describe('from the start to a first answer', () => {
     const slider = page.getByRole('slider', { name: 'Try another budget' });
     await slider.fill('20');
     await page.getByText('Trying £20. The bag’s budget is still £180.').waitFor();
-    await page.getByText('Taking clubs out makes the bag better without buying, not whole.').waitFor();
+    await page
+      .getByText('Taking clubs out mends part of what is wrong and costs nothing. The rest stays.')
+      .waitFor();
 
     await page.getByRole('button', { name: 'Back to £180' }).click();
     expect(await budget.inputValue()).toBe('180');

@@ -16,8 +16,8 @@ export const spend: typeof english = {
         buys === 0
           ? swaps === 0
             ? 'Mit den notierten Preisen macht kein Kauf dieses Bag besser.'
-            : 'Schläger herauszunehmen macht das Bag ohne Kauf besser, aber nicht ganz.'
-          : `Für ${cost} wird das Bag besser, nicht ganz: ${purchases(buys)}.`,
+            : 'Schläger herauszunehmen behebt einen Teil der Mängel und kostet nichts. Der Rest bleibt.'
+          : `Für ${cost} wird ein Teil der Mängel behoben, nicht alle: ${purchases(buys)}.`,
       'over-budget': () => 'Nichts im Budget macht dieses Bag besser.',
       'ask-first': () => 'Erst messen: Die offene Frage entscheidet, was sich zu kaufen lohnt.',
       'coach-first': () => 'Erst zum Trainer: An den Schlägern fehlt es nicht.',

@@ -13,8 +13,8 @@ export const spend = {
         buys === 0
           ? swaps === 0
             ? 'With the prices you have noted, no purchase makes this bag better.'
-            : 'Taking clubs out makes the bag better without buying, not whole.'
-          : `${cost} makes the bag better, not whole: ${count(buys, 'purchase', 'purchases')}.`,
+            : 'Taking clubs out mends part of what is wrong and costs nothing. The rest stays.'
+          : `${cost} mends part of what is wrong, not all of it: ${count(buys, 'purchase', 'purchases')}.`,
       'over-budget': () => 'Nothing within the budget makes this bag better.',
       'ask-first': () => 'Measure first: the open question decides what is worth buying.',
       'coach-first': () => 'See a coach first: clubs are not what is missing.',

@@ -45,9 +45,11 @@ describe('the plan in plain words', () => {
   test('partly: with purchases, by leaving out alone, and not at all', () => {
     const drop = { action: 'drop' as const, clubId: 'lw', why: '', stage: 'now' };
     expect(statusText(withPlan({ status: 'partly' }), formats).head).toMatch(
-      /makes the bag better, not whole/,
+      /mends part of what is wrong, not all of it/,
     );
-    expect(statusText(withPlan({ status: 'partly', swaps: [drop] }), formats).head).toMatch(/without buying/);
+    expect(statusText(withPlan({ status: 'partly', swaps: [drop] }), formats).head).toMatch(
+      /part of what is wrong and costs nothing/,
+    );
     expect(statusText(withPlan({ status: 'partly', swaps: [] }), formats).head).toMatch(/no purchase/);
   });
 

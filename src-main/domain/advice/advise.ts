@@ -114,7 +114,6 @@ export function advise({ watcher, picked, isBrief = false, ...asked }: AdviseInp
     frontier: solved.frontier,
     budget: built.instance.budget,
     swaps: planned.purchases.length + planned.leftOut.length,
-    purchases: planned.purchases.length,
     openShare: Math.max(0, ...questions.map((question) => question.share)),
   });
   const stopped = status === 'stopped';

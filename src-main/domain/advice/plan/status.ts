@@ -17,7 +17,6 @@ export type StatusInput = {
   frontier: readonly Point[];
   budget: number | null;
   swaps: number;
-  purchases: number;
   /** The largest share of sampled ladders in which an open question would change what is bought. */
   openShare: number;
 };

@@ -147,6 +147,43 @@ describe('what holds a plan back', () => {
   });
 });
 
+describe('an open question that would change what is bought', () => {
+  // 18 yd between the last wedges where 16 is the limit; and a second fairway wood a yard from the first.
+  const wedge = { archetype: 'wedge-52-t3', low: 10, likely: 20, high: 40 };
+  const spare = { id: 'spare', kind: 'fairway' as const, loftDeg: 18.5, carry: 176 };
+  const unsure = withClub(bagFile({ prices: [...prices, wedge], budget: { amount: 200 } }), 'sw', {
+    carry: 72,
+  });
+  const open = { ...unsure, clubs: [...unsure.clubs, spare] };
+  const kept = (file: BagFile) => owned(file).filter((id) => id !== 'own:spare');
+  it('is asked first, and what is free is done', () => {
+    const advice = adviceOf(open);
+    expect(advice.status).toBe('ask-first');
+    expect(advice.swaps).toMatchObject([{ action: 'drop', clubId: 'spare' }]);
+    expect(advice.items).toEqual(kept(open));
+    expect(advice.questions[0]).toMatchObject({ about: ['gw', 'sw'] });
+    expect(advice.questions[0]?.worth).toBeGreaterThan(1);
+    expect(adviceOf(open, { isBrief: true })).toMatchObject({ status: 'ask-first', items: kept(open) });
+  });
+  it('holds back other purchases as well, but not what was picked by hand', () => {
+    const holed = without(open, '4h', '5i');
+    const advice = adviceOf(holed);
+    expect(advice).toMatchObject({
+      status: 'ask-first',
+      items: kept(holed),
+      cashMinor: 0,
+      netMinor: 0,
+      remainingMinor: 20_000,
+      paths: [],
+      explanation: { purchases: [], nextStep: null, cheapestHelp: null },
+    });
+    expect(advice.solution.headline?.items.some((id) => id.startsWith('buy:hybrid'))).toBe(true);
+    expect(advice.swaps).toMatchObject([{ action: 'drop', clubId: 'spare' }]);
+    const picked = [...kept(holed), 'buy:hybrid-24-t3'].sort();
+    expect(adviceOf(holed, { picked })).toMatchObject({ status: 'ask-first', items: picked });
+  });
+});
+
 describe('a bag picked by hand', () => {
   it('is told of instead of the plan: its money, its ladder, its findings', () => {
     const picked = [...owned(gappy), 'buy:hybrid-22-t3', 'buy:hybrid-26-t3'].sort();
@@ -165,6 +202,19 @@ it('stages are named by what they wait for', () => {
   expect(stageName(view, { kind: 'handicap', atMost: 12.5 })).toBe(english.stageHandicap('12.5'));
   expect(stageName(view, { kind: 'sale' })).toBe(english.stageSale);
   expect(stageName(view, { kind: 'season' })).toBe(english.stageSeason);
+});
+
+it('a plan for which too little money is there says so, with the curve to show what would help', () => {
+  const poor = { ...gappy, budget: { amount: 10 } };
+  const advice = adviceOf(poor);
+  expect(advice).toMatchObject({
+    status: 'over-budget',
+    swaps: [],
+    items: owned(poor),
+    remainingMinor: 1000,
+  });
+  expect(advice.explanation.cheapestHelp?.cost).toBeGreaterThan(1000);
+  expect(adviceOf({ ...gappy, budget: { amount: 10_000 } }).status).toBe('ok');
 });
 
 it('nothing to buy is a full answer', () => {

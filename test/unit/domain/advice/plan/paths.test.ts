@@ -39,6 +39,30 @@ describe('paths', () => {
       expect(path.stages.reduce((sum, stage) => sum + stage.netMinor, 0)).toBeLessThanOrEqual(11000);
     }
   });
+  it('B has no second stage where half the budget mends all there is to mend', () => {
+    const [a, b] = adviceOf({ ...gappy, budget: { amount: 1000 } }).paths;
+    expect(b?.stages.map(({ when }) => when.kind)).toEqual(['now']);
+    expect(b?.stages[0]?.items).toEqual(a?.stages[0]?.items);
+  });
+  it('B is left out where there is nothing to halve', () => {
+    const { budget: _budget, ...free } = gappy;
+    const names = (file: BagFile) => adviceOf(file).paths.map(({ name }) => name);
+    expect(names(free)).toEqual(['A']);
+    expect(names({ ...gappy, budget: { amount: 0 } })).toEqual(['A']);
+    expect(names(gappy)).toEqual(['A', 'B']);
+  });
+  it('what a sale brings is waited for, where one is made now', () => {
+    // A second fairway wood of nearly the same carry: the plan sells it.
+    const spare = { id: 'spare', kind: 'fairway' as const, loftDeg: 18.5, carry: 176 };
+    const sell = { low: 5, likely: 10, high: 15 };
+    const seller = { ...gappy, clubs: [...gappy.clubs, { ...spare, sell }] };
+    const b = adviceOf({ ...seller, budget: { amount: 80 } }).paths[1];
+    expect(b?.stages[0]?.netMinor).toBe((b?.stages[0]?.cashMinor ?? 0) - 1000);
+    expect(b?.stages[1]?.when).toEqual({ kind: 'sale' });
+    // The second stage starts from the first one's bag: it tells what it adds.
+    expect(b?.stages[1]?.items).not.toContain('own:spare');
+    expect(b?.stages[1]?.netMinor).toBeGreaterThan(0);
+  });
   it('what only adds forgiveness waits for the handicap, as a stage of its own', () => {
     const file = bagFile(
       { prices: priced(['irons-5-pw-33-t3', 150]), budget: { amount: 200 } },

@@ -20,7 +20,6 @@ const status = (more: Partial<StatusInput> = {}) =>
     frontier: [point(0)],
     budget: null,
     swaps: 0,
-    purchases: 0,
     openShare: 0,
     ...more,
   });

@@ -86,6 +86,26 @@ describe('readShotRows', () => {
       ['spin'],
     ]);
   });
+  it('has only the figures that a row gives', () => {
+    const every: ShotFormat = {
+      ...format,
+      columns: { club: 0, carry: 1, total: 2, ballSpeed: 3, launch: 4, spin: 5 },
+    };
+    const read = (...cells: string[]) => readShotRows([['7i', '150', ...cells]], every).shots[0];
+    const plain = { rowNumber: 2, clubLabel: '7i', carryYd: 150 };
+    expect(read()).toStrictEqual(plain);
+    expect(read('', ' ', '', '')).toStrictEqual(plain);
+    expect(read('160')).toStrictEqual({ ...plain, totalYd: 160 });
+    expect(read('', '100')).toStrictEqual({ ...plain, ballSpeedMph: 100 });
+    expect(read('', '', '17')).toStrictEqual({ ...plain, launchDeg: 17 });
+    expect(read('', '', '', '6000')).toStrictEqual({ ...plain, spinRpm: 6000 });
+  });
+  it('takes a sign, but no second number and no thousands', () => {
+    const carries = ['+150', '150.5.1', '1,500', '150 150'].map(
+      (carry) => readShotRows([['7i', carry]], format).shots[0]?.carryYd,
+    );
+    expect(carries).toEqual([150, undefined, undefined, undefined]);
+  });
   it('converts speeds too, trims cells, and leaves out columns that are not chosen', () => {
     const metric: ShotFormat = {
       columns: { club: 1, carry: 0, ballSpeed: 2 },

@@ -42,7 +42,7 @@ function buyLine(
 ): Swap {
   const { archetype } = purchase.candidate;
   const band = prices.get(archetype.id)?.band;
-  const worth = Object.hasOwn(walkAway, purchase.id) ? walkAway[purchase.id] : undefined;
+  const worth = walkAway[purchase.id];
   return {
     action: 'buy',
     archetype: archetype.id,

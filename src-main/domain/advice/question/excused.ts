@@ -18,7 +18,7 @@ export function excusedPairs(view: BagView): [string, string][] {
       if (state === 'unsure-wide' || state === 'unsure-crowded' || byLongEnd.has(pair)) return true;
       // A driver that is behind for a reason yet to be found is not dropped for being short.
       if (behind && (longer.kind === 'driver' || shorter.kind === 'driver')) return true;
-      if (ground && longer.clubId === ground[0] && shorter.clubId === ground[1]) return true;
+      if (longer === ground?.[0] && shorter === ground[1]) return true;
       return state === 'crowded' && club(longer.clubId).goTo === true && club(shorter.clubId).goTo === true;
     })
     .map(({ longer, shorter }) => [longer.clubId, shorter.clubId]);

@@ -14,7 +14,7 @@ export function misfitsOf(view: BagView): {
 } {
   const misfits = new Map<string, number>();
   const candidateMisfits = new Map<string, number>();
-  for (const id of hardWoods(view)) misfits.set(id, HARD_WOOD);
+  for (const { clubId } of hardWoods(view)) misfits.set(clubId, HARD_WOOD);
   for (const { id } of surplusWedges(view)) misfits.set(id, SURPLUS_WEDGE);
   const sides = driverSides(view);
   const driver = sides === null ? 0 : driverMisfit(sides);

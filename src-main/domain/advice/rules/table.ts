@@ -64,17 +64,16 @@ export function findAll(view: BagView): Finding[] {
 /** A pair that a more telling rule has spoken of is not told again as merely wide, crowded or unsure. */
 function outranked(view: BagView, finding: Finding): boolean {
   const [longer, shorter] = finding.clubs;
-  if (longer === undefined || shorter === undefined) return false;
   const isThis = (a: string, b: string) => a === longer && b === shorter;
   switch (finding.kind) {
-    case 'wide-gap': {
-      const pair = view.pairs.find((one) => isThis(one.longer.clubId, one.shorter.clubId));
-      return pair !== undefined && isBelowPitching(view, pair);
-    }
+    case 'wide-gap':
+      return view.pairs.some(
+        (pair) => isThis(pair.longer.clubId, pair.shorter.clubId) && isBelowPitching(view, pair),
+      );
     case 'crowded-pair':
     case 'unsure-gap': {
       const ground = excusedByGround(view);
-      if (ground && isThis(...ground)) return true;
+      if (ground && isThis(ground[0].clubId, ground[1].clubId)) return true;
       if (longEnd(view)?.pairs.some((pair) => isThis(pair.longer.clubId, pair.shorter.clubId))) return true;
       const narrow = view.pairs.some(
         (pair) => isThis(pair.longer.clubId, pair.shorter.clubId) && pair.state.endsWith('crowded'),

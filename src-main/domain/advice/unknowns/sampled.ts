@@ -83,7 +83,7 @@ export function lastingExcuses(view: BagView): [string, string][] {
       longer.clubId,
       shorter.clubId,
     ]),
-    ...(ground ? [ground] : []),
+    ...(ground ? [[ground[0].clubId, ground[1].clubId] as [string, string]] : []),
     ...view.pairs
       .filter(
         ({ longer, shorter }) =>

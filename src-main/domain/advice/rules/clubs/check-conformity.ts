@@ -10,8 +10,7 @@ const GROOVES_FROM = 2010;
 /** An old club whose year is known: check the governing body's current lists. */
 export const checkConformity: Rule = ({ bag, name, words }) =>
   bag.clubs
-    .filter(({ kind, yearMade }) => {
-      if (yearMade === undefined) return false;
+    .filter(({ kind, yearMade = Infinity }) => {
       if (kind === 'driver') return yearMade < DRIVERS_FROM;
       return (kind === 'iron' || kind === 'wedge') && yearMade < GROOVES_FROM;
     })

@@ -8,7 +8,7 @@ const STRONG_DEG = 29;
 export const strongLofts: Rule = ({ bag, name, words }) =>
   bag.clubs
     .filter((club) => club.kind === 'iron' && clubShortName(club) === '7i')
-    .filter((club) => club.loftDeg !== undefined && club.loftDeg < STRONG_DEG)
+    .filter(({ loftDeg = Infinity }) => loftDeg < STRONG_DEG)
     .slice(0, 1)
     .map((club) => ({
       kind: 'strong-lofts',

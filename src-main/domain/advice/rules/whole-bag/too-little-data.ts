@@ -26,19 +26,18 @@ export const tooLittleData: Rule = ({ bag, ladder, model, name, words, reader })
   const findings = bag.clubs
     .filter((club) => club.kind !== 'putter' && !placed.has(club.id))
     .map((club) => ask([club.id], 2, words.clubUnplaced({ club: name(club.id) })));
-  if (ladder.length > 0 && ladder.every((rung) => rung.source === 'modelled')) {
-    const longest = ladder[0];
-    const evidence = longest
-      ? [
-          {
-            figure: `${words.figures.carry}, ${name(longest.clubId)}`,
-            value: reader.distance(longest.carryYd),
-            range: [reader.distance(longest.lowYd), reader.distance(longest.highYd)] as [number, number],
-            source: words.source(longest.source),
-          },
-        ]
-      : [];
-    findings.push(ask([], 1, words.allModelled(), evidence));
+  const [longest] = ladder;
+  if (longest && ladder.every((rung) => rung.source === 'modelled')) {
+    findings.push(
+      ask([], 1, words.allModelled(), [
+        {
+          figure: `${words.figures.carry}, ${name(longest.clubId)}`,
+          value: reader.distance(longest.carryYd),
+          range: [reader.distance(longest.lowYd), reader.distance(longest.highYd)],
+          source: words.source(longest.source),
+        },
+      ]),
+    );
   }
   return findings;
 };

@@ -34,6 +34,72 @@ describe('needWeights', () => {
   });
 });
 
+describe('needWeights of a need that is known to the shot', () => {
+  /** Shots by the carry that they want; the top and the bottom club of a ladder. */
+  function weigh(shots: Record<number, number>, topYd: number, bottomYd: number, average = 2) {
+    const asked: [number, number][] = [];
+    const { need, ladder } = viewOf(bagFile());
+    const [club] = ladder;
+    if (!need || !club) throw new Error('the usual bag has a ladder and a need');
+    const between = (lowYd: number, highYd: number) => {
+      asked.push([lowYd, highYd]);
+      const within = Object.entries(shots).filter(([yd]) => Number(yd) >= lowYd && Number(yd) < highYd);
+      return within.reduce((sum, [, count]) => sum + count, 0);
+    };
+    const ends = [
+      { ...club, carryYd: topYd },
+      { ...club, carryYd: bottomYd },
+    ];
+    return { weights: needWeights({ ...need, between }, ends, average), asked };
+  }
+  it('go with the root of what is asked for 20 yd either side of each band’s edge', () => {
+    // Bands from 60, 80 and 100 yd. Roots 1, 0 and 3 of mean 4/3: 1, 1 and 4 average 2.
+    const { weights, asked } = weigh({ 40: 1, 119.9: 9 }, 100, 65);
+    expect(weights).toEqual([
+      { fromYd: 0, weight: 1 },
+      { fromYd: 80, weight: 1 },
+      { fromYd: 100, weight: 4 },
+    ]);
+    expect(asked).toEqual([
+      [40, 80],
+      [60, 100],
+      [80, 120],
+    ]);
+    // Just outside of every window.
+    const even = weigh({ 39.9: 9, 120: 9 }, 100, 65).weights.map(({ weight }) => weight);
+    expect(even).toEqual([2, 2, 2]);
+  });
+  it('ask for no carry below nothing', () => {
+    expect(weigh({ 5: 1 }, 25, 5).asked).toEqual([
+      [0, 20],
+      [0, 40],
+    ]);
+  });
+  it('are at most three times the average, at least 1', () => {
+    const list = (average: number) =>
+      weigh({ 200: 100 }, 200, 60, average).weights.map(({ weight }) => weight);
+    // One of eight bands has it all.
+    expect(list(2)).toEqual([1, 1, 1, 1, 1, 1, 1, 6]);
+    expect(Math.max(...list(4))).toBe(12);
+    expect(Math.min(...list(4))).toBe(1);
+  });
+  it('are the same everywhere where the course asks for the same, and nothing for what the user holds at nothing', () => {
+    const everywhere = Object.fromEntries(Array.from({ length: 30 }, (_, i) => [10 * i, 2]));
+    expect(new Set(weigh(everywhere, 200, 60, 3).weights.map(({ weight }) => weight))).toEqual(new Set([3]));
+    expect(weigh(everywhere, 200, 60, 0).weights).toEqual([{ fromYd: 0, weight: 0 }]);
+    expect(weigh({}, 200, 180).weights.map(({ weight }) => weight)).toEqual([2, 2]);
+  });
+  it('average what they are to, as near as whole numbers come', () => {
+    const shots = { 60: 1, 100: 4, 140: 9, 180: 16 };
+    for (const average of [2, 3, 5]) {
+      const { weights } = weigh(shots, 200, 60, average);
+      const mean = weights.reduce((sum, { weight }) => sum + weight, 0) / weights.length;
+      expect(Math.abs(mean - average)).toBeLessThanOrEqual(0.07);
+      expect(weights.at(-1)?.weight).toBeGreaterThan(weights[0]?.weight ?? Infinity);
+    }
+  });
+});
+
 describe('gapSeverity', () => {
   const gappy = without(bagFile(), '4h', '5i'); // 177 to 138
   const severity = (file = gappy) => {

@@ -55,7 +55,7 @@ function stageOf(instance: Instance, when: When, items: readonly string[]): Stag
 /** Adds the stage that comes when the handicap is there, or when what was sold has brought its money. */
 function withLater(view: BagView, instance: Instance, now: Stage, effort: Effort): Stage[] {
   const { player } = view.bag;
-  const improving = isImproving(player) && player.targetHandicap !== undefined;
+  const improving = isImproving(player);
   const then = player.targetHandicap ?? player.handicap;
   const when: When = improving
     ? { kind: 'handicap', atMost: then }

@@ -17,8 +17,9 @@ export function misfitsOf(view: BagView): {
   for (const { clubId } of hardWoods(view)) misfits.set(clubId, HARD_WOOD);
   for (const { id } of surplusWedges(view)) misfits.set(id, SURPLUS_WEDGE);
   const sides = driverSides(view);
-  const driver = sides === null ? 0 : driverMisfit(sides);
-  if (sides !== null && driver > 0) {
+  if (sides === null) return { misfits, candidateMisfits };
+  const driver = driverMisfit(sides);
+  if (driver > 0) {
     misfits.set(sides.club.id, driver);
     for (const archetype of view.catalogue) {
       if (archetype.kind === 'driver' && !headHelps(sides, archetype))

@@ -39,9 +39,8 @@ export function planCost(view: BagView, built: Built, items: readonly string[]):
 
 function curveOf(spread: Spread): CostSpread {
   const [lowMinor, highMinor] = [Math.round(spread.lowMinor), Math.round(spread.highMinor)];
-  const spaces = highMinor > lowMinor ? CURVE_SPACES : 0;
-  const minors = Array.from({ length: spaces + 1 }, (_, i) =>
-    spaces === 0 ? lowMinor : Math.round(lowMinor + ((highMinor - lowMinor) * i) / spaces),
+  const minors = Array.from({ length: CURVE_SPACES + 1 }, (_, i) =>
+    Math.round(lowMinor + ((highMinor - lowMinor) * i) / CURVE_SPACES),
   );
   return {
     lowMinor,

@@ -34,7 +34,7 @@ export function worthOfKnowing(
 ): Worth {
   const random = seeded(SEED);
   const planned = jobsOf(built, plan);
-  const excused = lastingExcuses(view);
+  const excused = lastingExcuses(view, varied);
   let changed = 0;
   let stakeMinor = 0;
   for (let i = 0; i < SAMPLES; i++) {

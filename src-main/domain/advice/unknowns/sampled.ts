@@ -31,15 +31,15 @@ const FAMILY_SD_YD = Math.sqrt((8 * 8 - 4 * 4) / 2);
 export type Varied = 'all' | ReadonlySet<string>;
 
 /**
- * The instance as it would be if the sampled carries were the true ones: then nothing is unsure, so unsure pairs are
- * no longer excused; firm ground, a falling long end and pairs of kept clubs still are.
+ * The instance as it would be if the sampled carries were the true ones: then nothing that was asked about is unsure, so
+ * such pairs are no longer excused; other unsure ones, firm ground, a falling long end and pairs of kept clubs still are.
  */
 export function sampledInstance(
   view: BagView,
   built: Built,
   varied: Varied,
   random: () => number,
-  excused = lastingExcuses(view),
+  excused = lastingExcuses(view, varied),
 ): Instance {
   const carries = new Map<string, number>();
   const shift: Record<Family, number> = {
@@ -75,15 +75,20 @@ export function sampledInstance(
   return { ...built.instance, items, excused: stillExcused(excused, carries) };
 }
 
-/** Pairs excused for reasons that knowing the carries would not lift, by the ids of the clubs. */
-export function lastingExcuses(view: BagView): [string, string][] {
+/** Pairs excused for reasons that knowing the carries asked about would not lift, by the ids of the clubs. */
+export function lastingExcuses(view: BagView, varied: Varied): [string, string][] {
   const ground = excusedByGround(view);
+  const asked = (id: string) => varied === 'all' || varied.has(id);
   return [
     ...excusedByLongEnd(longEnd(view)).map(({ longer, shorter }): [string, string] => [
       longer.clubId,
       shorter.clubId,
     ]),
     ...(ground ? [[ground[0].clubId, ground[1].clubId] as [string, string]] : []),
+    ...view.pairs
+      .filter(({ state }) => state.startsWith('unsure'))
+      .filter(({ longer, shorter }) => !asked(longer.clubId) && !asked(shorter.clubId))
+      .map(({ longer, shorter }): [string, string] => [longer.clubId, shorter.clubId]),
     ...view.pairs
       .filter(
         ({ longer, shorter }) =>

@@ -32,6 +32,15 @@ const gappy = {
   budget: { amount: 200 },
 };
 const owned = (file: BagFile) => file.clubs.map(({ id }) => `own:${id}`).sort();
+/** 177 to 148 yd: a hybrid or a fairway wood mends it. */
+const chosen: BagFile = {
+  ...without(bagFile(), '4h'),
+  prices: [
+    { archetype: 'hybrid-22-t3', low: 40, likely: 50, high: 70 },
+    { archetype: 'fairway-21-t3', low: 50, likely: 60, high: 80 },
+  ],
+  budget: { amount: 200 },
+};
 const buysOf = (advice: ReturnType<typeof adviceOf>) =>
   advice.swaps.filter(({ action }) => action === 'buy').map(({ archetype }) => archetype);
 
@@ -76,7 +85,8 @@ describe('a plan', () => {
     expect(adviceOf(free)).toMatchObject({ remainingMinor: null, chanceInBudget: null });
   });
   it('in brief is the same but for what takes longest', () => {
-    const [whole, brief] = [adviceOf(gappy), adviceOf(gappy, { isBrief: true })];
+    const [whole, brief] = [adviceOf(chosen), adviceOf(chosen, { isBrief: true })];
+    expect(whole.alternatives.length).toBeGreaterThan(0);
     for (const key of ['status', 'items', 'cashMinor', 'netMinor', 'findings', 'costSpread'] as const)
       expect(brief[key], key).toEqual(whole[key]);
     expect(brief).toMatchObject({
@@ -116,6 +126,12 @@ describe('what holds a plan back', () => {
       explanation: { purchases: [], nextStep: null, cheapestHelp: null },
     });
     expect(advice.solution).toMatchObject({ frontier: [], walkAway: {} });
+    // Nor is anything asked, open as it may be, or any other way shown.
+    const open = withClub(chosen, 'sw', { carry: 73 });
+    const { questions, alternatives } = adviceOf(open);
+    expect([questions.length, alternatives.length]).toEqual([1, 1]);
+    const pained = { ...open, player: { ...open.player, pain: true } };
+    expect(adviceOf(pained)).toMatchObject({ questions: [], alternatives: [] });
     // Not even what was picked by hand.
     expect(adviceOf(hurt, { picked: [...owned(hurt), 'buy:hybrid-24-t3'] }).items).toEqual(owned(hurt));
   });
@@ -164,6 +180,22 @@ describe('an open question that would change what is bought', () => {
     expect(advice.questions[0]).toMatchObject({ about: ['gw', 'sw'] });
     expect(advice.questions[0]?.worth).toBeGreaterThan(1);
     expect(adviceOf(open, { isBrief: true })).toMatchObject({ status: 'ask-first', items: kept(open) });
+  });
+  it('is found in brief too where a surer one would change nothing', () => {
+    // The 9-iron a yard or two from the 8-iron is asked about first, and nothing is bought by that.
+    const both = withClub(withClub(open, '9i', { carry: 116 }), 'sw', { carry: 73 });
+    const { status, questions } = adviceOf(both);
+    expect(status).toBe('ask-first');
+    expect(questions.find(({ about }) => about[0] === '8i')?.worth).toBeLessThan(1);
+    expect(adviceOf(both, { isBrief: true }).status).toBe('ask-first');
+  });
+  it('holds back what a sale of a set would pay for', () => {
+    const set = (file: BagFile, id: string) => withClub(file, id, { set: 'irons' });
+    const seller = {
+      ...set(set(without(open, '4h', '5i'), '8i'), '9i'),
+      sets: [{ id: 'irons', sell: { low: 30, likely: 50, high: 60 } }],
+    };
+    expect(adviceOf(seller)).toMatchObject({ status: 'ask-first', cashMinor: 0, items: kept(seller) });
   });
   it('holds back other purchases as well, but not what was picked by hand', () => {
     const holed = without(open, '4h', '5i');

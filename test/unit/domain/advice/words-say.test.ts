@@ -176,6 +176,8 @@ describe.each(LANGUAGES)('what is said in $words.language', ({ words, says }) =>
     expect(words.archetypeName({ ...hybrid, kind: 'putter' })).toMatch(/3 (of|von) 4/);
     expect(words.archetypeName(irons)).toContain('5–GW');
     expect(words.archetypeName(irons)).toContain('31°');
+    const { members: _members, ...bare } = irons;
+    expect(words.archetypeName(bare)).toContain('31°');
   });
   it('a member of a set by its number where that is one, else by its letters', () => {
     for (const number of ['5', '10', 'PW', 'P2']) {

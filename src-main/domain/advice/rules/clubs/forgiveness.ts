@@ -4,7 +4,6 @@ import type { Club, Tier } from '../../../bag/types.ts';
 import { playingKind } from '../../../player/families.ts';
 import type { Finding } from '../../finding.ts';
 import type { BagView } from '../../bag-view/view.ts';
-import { isImproving } from '../whole-bag/improving.ts';
 import type { Rule } from '../rule.ts';
 
 /** Clubs that are told of together: of one kind and tier. */
@@ -30,8 +29,8 @@ function findingOf({ kind, tier, clubs }: Group, view: BagView): Finding {
   const { bag, least, name, reader, words } = view;
   const needed = least[kind];
   const { handicap, targetHandicap: target = handicap } = bag.player;
-  const waits =
-    isImproving(bag.player) && tier >= leastTiers(recommendedTier(target, view.conventions))[kind];
+  // It fell short of where the handicap is going within reason; further on, a better player is forgiven less.
+  const waits = tier >= leastTiers(recommendedTier(target, view.conventions))[kind];
   const names = clubs.map((club) => name(club.id)).join(', ');
   return {
     kind: 'forgiveness',

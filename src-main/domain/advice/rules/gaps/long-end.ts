@@ -31,7 +31,7 @@ export function longEnd(
   const short = view.pairs.filter((pair) => pair.longer.kind !== 'driver' && !isLong(pair));
   const usualYd = median(short.map((pair) => pair.gapYd));
   if (usualYd === null || short.length < FEWEST_SHORT) return null;
-  if (short.some((pair) => isNarrow(pair, usualYd)) || usualYd < (short[0]?.crowdedYd ?? 0)) return null;
+  if (short.some((pair) => isNarrow(pair, usualYd))) return null;
   const pairs = view.pairs.filter((pair) => isLong(pair) && isNarrow(pair, usualYd) && isKnown(pair));
   if (pairs.length >= FEWEST_NARROW) return { ...causeOf(view, pairs, usualYd), pairs, usualYd };
   const [odd] = pairs;

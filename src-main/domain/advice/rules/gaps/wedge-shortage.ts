@@ -11,10 +11,7 @@ const PITCHING_DEG = 43;
 export function isBelowPitching(view: Pick<BagView, 'club'>, pair: Pair): boolean {
   if (pair.longer.kind === 'wedge') return true;
   const club = view.club(pair.longer.clubId);
-  return (
-    clubShortName(club) === 'pw' ||
-    (pair.longer.kind === 'iron' && (pair.longer.loftDeg ?? 0) >= PITCHING_DEG)
-  );
+  return clubShortName(club) === 'pw' || (pair.longer.loftDeg ?? 0) >= PITCHING_DEG;
 }
 
 /** A wide gap below the pitching wedge, where the shots of 40 to 100 yd lie: add. */

@@ -51,6 +51,15 @@ describe('explain', () => {
     expect(mid?.without?.buys).toEqual(['off']);
     expect(mid?.without?.penalty).toBeGreaterThan(solution.headline?.penalty ?? Infinity);
   });
+  it('what a purchase removes is told against what the plan leaves', () => {
+    // 60 yd, 15 usual: 900 of penalty; halved, two gaps of 30 leave 600.
+    const instance = question([...owned, buy('mid', 1300, 40)], 100);
+    const solution = solve(instance);
+    expect(solution.headline?.penalty).toBe(600);
+    expect(explain(instance, solution).purchases).toEqual([
+      { id: 'mid', removes: 300, without: { cost: 0, penalty: 900, buys: [] } },
+    ]);
+  });
   it('shows the next step up the curve, beyond the budget too', () => {
     const instance = question([...owned, buy('b', 1300, 40), buy('c', 1450, 500), buy('d', 1150, 500)], 100);
     const solution = solve(instance);

@@ -49,6 +49,14 @@ describe('a bag picked by hand', () => {
     expect(headline).toMatchObject({ cost: 40, penalty: 0 });
     expect(walkAway).toEqual({});
   });
+  it('has none where the smaller question has nothing as good', () => {
+    const smaller = { ...asked, items: asked.items.filter(({ id }) => !['b', 'd'].includes(id)) };
+    const answers = { instance: smaller, solution: solve(smaller) };
+    expect(answersOfPicked(asked, answers, ['a', 'b', 'c'], {})).toMatchObject({
+      headline: { penalty: 0 },
+      walkAway: {},
+    });
+  });
   it('is refused by name when a club of it is no longer there', () => {
     expect(() => pick('a', 'gone', 'c')).toThrow(PickGone);
     expect(() => pick('a', 'gone', 'c')).toThrow(/gone/);

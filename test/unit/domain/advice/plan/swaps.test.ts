@@ -97,9 +97,25 @@ describe('why a purchase', () => {
     expect(why(withClub(usual, 'driver', { carry: 240 }), ['driver'], 'buy:driver-10.5-t3')).toMatch(
       /takes the place of driver|evens/,
     );
+    const alone = bagFile({ clubs: [{ id: 'putter', kind: 'putter' }], prices: usual.prices });
+    expect(why(alone, [], 'buy:driver-10.5-t3')).toMatch(/longest club again/);
+  });
+  it('of two beyond an end only the outer one is its end', () => {
+    const file = {
+      ...usual,
+      prices: priced('driver-10.5-t3', 'fairway-18-t3', 'wedge-58-t3', 'wedge-60-t3'),
+    };
+    const whys = (owns: BagFile, ...bought: string[]) => swaps(owns, [], bought).map((swap) => swap.why);
+    const [driver, wood] = whys(without(file, 'driver', '5w'), 'buy:driver-10.5-t3', 'buy:fairway-18-t3');
+    expect(driver).toMatch(/longest club again/);
+    expect(wood).toMatch(/evens the gaps/);
+    const [upper, lower] = whys(file, 'buy:wedge-58-t3', 'buy:wedge-60-t3');
+    expect(upper).toMatch(/evens the gaps/);
+    expect(lower).toMatch(/shortest full shot/);
   });
   it('evens the gaps where it takes no place', () => {
     expect(why(usual, [], 'buy:hybrid-25-t3')).toMatch(/^The .+ evens the gaps around it\.$/);
+    expect(why(usual, [], 'buy:hybrid-25-t3')).not.toMatch(/takes the place/);
   });
 });
 

@@ -151,6 +151,7 @@ describe('thresholds of need, both sides', () => {
   });
   it.each([
     [0.2, 18, true],
+    [0.3, 18, false],
     [0.4, 18, false],
     [0.2, 9, false],
     [0.5, 36, true],
@@ -177,6 +178,15 @@ describe('why-this-club', () => {
     expect(quiet(bagFile())).toContain('5w');
     expect(quiet(withClub(bagFile(), '5w', { goTo: true }))).not.toContain('5w');
     expect(quiet(withClub(bagFile(), '4h', { goTo: true }))).toContain('5w');
+  });
+  it('is asked of fourteen clubs at most', () => {
+    const clubs = Array.from({ length: 20 }, (_, i) => ({
+      id: `i${String(i)}`,
+      kind: 'iron' as const,
+      loftDeg: 20 + i,
+      carry: 200 - i,
+    }));
+    expect(whyThisClub(viewOf({ ...bagFile({ clubs }), course: par3s(60) }))).toHaveLength(14);
   });
   it('tells the uses in 18 holes to a hundredth, in words to a tenth', () => {
     const [finding] = whyThisClub(asking(0.123, 9));

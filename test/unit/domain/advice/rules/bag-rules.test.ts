@@ -31,8 +31,22 @@ describe('wedge-surplus', () => {
   it('does not fire on 3° or more', () => {
     expect(wedgeSurplus(viewOf(add(58, 72)))).toEqual([]);
   });
-  it('leaves go-to clubs', () => {
+  it('leaves go-to clubs; of two near ones the other goes', () => {
     expect(wedgeSurplus(viewOf(add(62, 68, { goTo: true })))).toEqual([]);
+    expect(wedgeSurplus(viewOf(add(57, 75, { goTo: true })))).toMatchObject([{ clubs: ['sw', 'x'] }]);
+    expect(wedgeSurplus(viewOf(withClub(add(57, 75, { goTo: true }), 'sw', { goTo: true })))).toEqual([]);
+  });
+  it('of three near ones one goes, by loft, in whatever order they lie in the bag', () => {
+    const lob = { id: 'y', kind: 'wedge' as const, loftDeg: 59, carry: 70 };
+    const three = { ...add(57, 75), clubs: [...add(57, 75).clubs, lob] };
+    for (const clubs of [three.clubs, three.clubs.toReversed()])
+      expect(wedgeSurplus(viewOf({ ...three, clubs }))).toMatchObject([{ clubs: ['x', 'sw'] }]);
+  });
+  it('keeps both where dropping either would open a gap, even an unsure one', () => {
+    // Without x 17 yd from gap to sand wedge, where 16 is the limit; without the gap wedge 18 above x.
+    const near = withClub(withClub(add(52, 82), 'sw', { carry: 73 }), 'x', { carry: 82 });
+    expect(wedgeSurplus(viewOf(near))).toEqual([]);
+    expect(wedgeSurplus(viewOf(withClub(near, 'sw', { carry: 74 })))).toMatchObject([{ clubs: ['x', 'gw'] }]);
   });
   it('cannot tell without lofts', () => {
     const file = {
@@ -62,6 +76,17 @@ describe('wedge-shortage', () => {
     const kinds = findAll(viewOf(short)).map((finding) => finding.kind);
     expect(kinds).toContain('wedge-shortage');
     expect(kinds).not.toContain('wide-gap');
+  });
+  it('says replace when the bag has no free place', () => {
+    const high = ['a', 'b', 'c'].map((id, i) => ({
+      id,
+      kind: 'wedge' as const,
+      loftDeg: 62,
+      carry: 70 - 8 * i,
+    }));
+    const full = { ...short, clubs: [...short.clubs, ...high] };
+    expect(full.clubs).toHaveLength(14);
+    expect(wedgeShortage(viewOf(full))[0]?.verdict).toBe('replace');
   });
   it('does not fire above the pitching wedge', () => {
     expect(wedgeShortage(viewOf(without(bagFile(), '8i', '9i')))).toEqual([]);
@@ -125,6 +150,11 @@ describe('strong-lofts', () => {
       strongLofts(viewOf(withClub(bagFile(), '7i', { loftDeg: 28.5, loftMeasured: true })))[0]?.text,
     ).not.toMatch(/have it measured/);
   });
+  it('is said once, of two 7-irons too', () => {
+    const two = withClub(bagFile(), '7i', { loftDeg: 28 });
+    const old = { id: 'old', kind: 'iron' as const, label: '7-iron', loftDeg: 27, carry: 131 };
+    expect(strongLofts(viewOf({ ...two, clubs: [...two.clubs, old] }))).toHaveLength(1);
+  });
   it('does not fire at 29°', () => {
     expect(strongLofts(viewOf(withClub(bagFile(), '7i', { loftDeg: 29 })))).toEqual([]);
   });
@@ -146,7 +176,9 @@ describe('one-length', () => {
     };
   };
   it('fires on equal lengths below 90 mph: keep, with a caution', () => {
-    expect(oneLength(viewOf(equal(() => 37)))).toMatchObject([{ verdict: 'keep' }]);
+    expect(oneLength(viewOf(equal(() => 37)))).toMatchObject([
+      { verdict: 'keep', clubs: ['5i', '6i', '7i', '8i', '9i'] },
+    ]);
   });
   it('does not fire at 90 mph or on stepped lengths', () => {
     expect(oneLength(viewOf(equal(() => 37, 90)))).toEqual([]);
@@ -180,7 +212,7 @@ describe('check-conformity', () => {
 describe('improving', () => {
   it('fires from four strokes on: wait', () => {
     expect(improving(viewOf(bagFile({}, { handicap: 15, targetHandicap: 11 })))).toMatchObject([
-      { verdict: 'wait' },
+      { verdict: 'wait', clubs: [] },
     ]);
   });
   it('writes better than scratch with a plus', () => {

@@ -50,7 +50,8 @@ describe('driver-behind-irons', () => {
 });
 
 describe('driver-launch-spin', () => {
-  const spinny = driver({ ballSpeed: 132, launchDeg: 18, spinRpm: 3600, flex: 'A' });
+  const spinnyLaunch = { ballSpeed: 132, launchDeg: 18, spinRpm: 3600 };
+  const spinny = driver({ ...spinnyLaunch, flex: 'A' });
   it('fires outside the window and never promises it all back', () => {
     const [finding] = driverLaunchSpin(viewOf(spinny));
     expect(finding).toMatchObject({ verdict: 'ask', severity: 3 });
@@ -79,6 +80,19 @@ describe('driver-launch-spin', () => {
       driverLaunchSpin(viewOf(driver({ ballSpeed, launchDeg: 16.5, spinRpm: 2600 })));
     expect(at(129.9)).toEqual([]); // 13–17°
     expect(at(130)).toHaveLength(1); // 12–16°
+  });
+  it('looks at the driver alone, and of two at the one that was measured', () => {
+    const off = { ballSpeed: 132, launchDeg: 22, spinRpm: 5000 };
+    expect(driverLaunchSpin(viewOf(withClub(bagFile(), '7i', off)))).toEqual([]);
+    const two = driver({ ballSpeed: 132 });
+    const mini = { id: 'mini', kind: 'driver' as const, loftDeg: 13, carry: 190, ...off };
+    expect(driverLaunchSpin(viewOf({ ...two, clubs: [...two.clubs, mini] }))).toMatchObject([
+      { clubs: ['mini'] },
+    ]);
+  });
+  it('a go-to driver is asked about, not replaced', () => {
+    const better = { ...driver({ ...spinnyLaunch, goTo: true }), prices: [price('driver-10.5-t3-low')] };
+    expect(driverLaunchSpin(viewOf(better))).toMatchObject([{ verdict: 'ask' }]);
   });
   it('cannot tell without a ball speed', () => {
     expect(driverLaunchSpin(viewOf(driver({ launchDeg: 18, spinRpm: 3600 })))).toEqual([]);
@@ -157,6 +171,13 @@ describe('flex', () => {
         ),
       ),
     ).toEqual([]);
+  });
+  it('looks at the driver’s flex, not another club’s', () => {
+    expect(flex(viewOf(withClub(bagFile(), '7i', { flex: 'X' })))).toEqual([]);
+    const irons = withClub(driver({ flex: 'A' }), '7i', { flex: 'X' });
+    expect(flex(viewOf({ ...irons, clubs: irons.clubs.toReversed() }))).toMatchObject([
+      { clubs: ['driver'] },
+    ]);
   });
   it('cannot tell without a given speed or a flex', () => {
     expect(flex(viewOf(bagFile()))).toEqual([]);

@@ -3,7 +3,7 @@ import { excusedPairs } from '../../../../../src-main/domain/advice/question/exc
 import { longEndFallsOff } from '../../../../../src-main/domain/advice/rules/gaps/long-end-falls-off.ts';
 import { findAll } from '../../../../../src-main/domain/advice/rules/table.ts';
 import type { BagFile } from '../../../../../src-main/contract/formats/bag-file.ts';
-import { bagFile, viewOf, withClub } from '../../../../support/bags.ts';
+import { bagFile, viewOf, withClub, without } from '../../../../support/bags.ts';
 
 // Invented: 5-wood, 4-hybrid and 5-iron within a few yards, the rest in usual steps. Common practice, no source.
 const long: Record<string, Partial<BagFile['clubs'][number]>> = {
@@ -34,6 +34,18 @@ describe('long-end-falls-off', () => {
       '5i': { ballSpeed: 120, loftDeg: 24 },
     });
     expect(longEndFallsOff(viewOf(rising))).toMatchObject([{ verdict: 'drop' }]);
+  });
+  it('asks for the rest where ball speed is known of two of three only', () => {
+    for (const missing of ['5w', '4h', '5i']) {
+      const speeds = { '5w': { ballSpeed: 128 }, '4h': { ballSpeed: 124 }, '5i': { ballSpeed: 120 } };
+      const some = Object.fromEntries(Object.entries(speeds).filter(([id]) => id !== missing));
+      expect(longEndFallsOff(viewOf(fallen(some))), missing).toMatchObject([{ verdict: 'ask', severity: 2 }]);
+    }
+  });
+  it('fires without a driver too: the longest club then stands for nine tenths of one', () => {
+    expect(longEndFallsOff(viewOf(without(fallen(), 'driver')))).toMatchObject([
+      { clubs: ['5w', '4h', '5i'] },
+    ]);
   });
   it('says coach first when shots scatter by more than half a usual gap', () => {
     const wild = fallen({

@@ -87,6 +87,20 @@ describe('crowded-pair', () => {
   it('keeps two go-to clubs, and says why', () => {
     const both = withClub(withClub(crowded, '7i', { goTo: true }), '8i', { goTo: true });
     expect(crowdedPair(viewOf(both))[0]?.text).toMatch(/marked to be kept/);
+    expect(crowdedPair(viewOf(both))[0]?.severity).toBe(1);
+    // One alone holds nothing up.
+    for (const id of ['7i', '8i']) {
+      const [one] = crowdedPair(viewOf(withClub(crowded, id, { goTo: true })));
+      expect(one?.text).not.toMatch(/marked to be kept/);
+      expect(one?.severity).toBe(2);
+    }
+  });
+  it('weighs more below half the limit of 5 yd', () => {
+    const measured = { shots: 12, carrySd: 4 };
+    const at = (carry: number) =>
+      crowdedPair(viewOf(withClub(withClub(bagFile(), '7i', measured), '8i', { carry, ...measured })))[0]
+        ?.severity;
+    expect([at(126.6), at(126.5)]).toEqual([2, 1]);
   });
   it('does not fire inside the limits', () => {
     expect(crowdedPair(viewOf(bagFile()))).toEqual([]);
@@ -119,6 +133,23 @@ describe('forgiveness', () => {
   it('looks at where the handicap is going, at most four strokes on', () => {
     expect(forgiveness(viewOf(blades({ handicap: 15, targetHandicap: 5 })))).toEqual([]); // 11: tier 2, least 1
     expect(forgiveness(viewOf(blades({ handicap: 22, targetHandicap: 5 })))).toHaveLength(1); // 18: tier 3
+  });
+  it('leaves wedges and putters alone, for which there is no least tier', () => {
+    const file = withClub(withClub(bagFile(), 'sw', { forgiveness: 1 }), 'putter', { forgiveness: 1 });
+    expect(forgiveness(viewOf(file))).toEqual([]);
+  });
+  it('two tiers below is acted on first', () => {
+    const two = withClub(bagFile({}, { handicap: 25 }), '5i', { forgiveness: 1 }); // tier 4, least 3
+    expect(forgiveness(viewOf(two))).toMatchObject([{ severity: 3 }]);
+    expect(forgiveness(viewOf(withClub(two, '5i', { forgiveness: 2 })))).toMatchObject([{ severity: 2 }]);
+  });
+  it('tells clubs of one set and tier together, others apart', () => {
+    const tiers = (set?: string) => (set === undefined ? {} : { set });
+    const file = [['5i', 's'], ['7i', 's'], ['8i', 't'], ['9i']].reduce(
+      (bag, [id, set]) => withClub(bag, id ?? '', { forgiveness: 1, ...tiers(set) }),
+      bagFile(),
+    );
+    expect(clubsOf(forgiveness(viewOf(file)))).toEqual([['5i', '7i'], ['8i'], ['9i']]);
   });
   it('leaves go-to clubs alone', () => {
     const file = withClub(bagFile(), '5i', { forgiveness: 1, goTo: true });
@@ -198,6 +229,16 @@ describe('too-little-data', () => {
   });
   it('does not fire when carries are given', () => {
     expect(tooLittleData(viewOf(bagFile()))).toEqual([]);
+  });
+});
+
+describe('all findings', () => {
+  it('of a player in pain none asks for money', () => {
+    const verdicts = (pain: boolean) =>
+      findAll(viewOf({ ...without(bagFile({}, { pain }), '4h', '5i') })).map(({ verdict }) => verdict);
+    expect(verdicts(false)).toContain('add');
+    expect(verdicts(true)).toContain('stop');
+    expect(verdicts(true)).not.toContain('add');
   });
 });
 

@@ -31,6 +31,12 @@ it('firm-ground: 9 yd is close, 13 yd is not', () => {
   expect([at(192).length, at(188).length]).toEqual([1, 0]);
 });
 
+it('hard-from-the-deck: at any speed above a handicap of 20.4', () => {
+  const at = (handicap: number) =>
+    hardFromTheDeck(viewOf(withClub(bagFile({}, { driverSpeed: 96, handicap }), '5w', { loftDeg: 15 })));
+  expect([at(20.4).length, at(20.5).length]).toEqual([0, 1]);
+});
+
 it('hard-from-the-deck: below 17° only', () => {
   const at = (loftDeg: number) =>
     hardFromTheDeck(viewOf(withClub(bagFile({}, { driverSpeed: 72 }), '5w', { loftDeg })));
@@ -105,7 +111,7 @@ it('wedge-shortage: an iron of 45° without a name is at the pitching wedge, one
     const clubs = [...file.clubs, { id: 'x', kind: 'iron' as const, loftDeg, carry: 100 }];
     return wedgeShortage(viewOf({ ...file, clubs })).length;
   };
-  expect([at(45), at(42)]).toEqual([1, 0]);
+  expect([at(45), at(43), at(42)]).toEqual([1, 1, 0]);
 });
 
 it('wedge-surplus: a step of 2° is one too many', () => {

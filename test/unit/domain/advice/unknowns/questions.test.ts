@@ -10,7 +10,10 @@ const nothing: Weigh = () => ({ share: 0, stakeMinor: 0 });
 const tooLong: Weigh = () => null;
 const asked = (file: BagFile, weigh = tooLong) => {
   const view = viewOf(file);
-  return questionsOf(view, weigh).map(({ about, worth }) => [about, worth] as const);
+  return questionsOf(view, weigh).map(({ ask, about, worth }) => {
+    expect(ask).not.toMatch(/undefined|NaN/);
+    return [about, worth] as const;
+  });
 };
 const withoutSpeed = (file: BagFile): BagFile => {
   const { driverSpeed: _speed, ...player } = file.player;
@@ -44,6 +47,10 @@ describe('what is asked', () => {
   it('the loft or carry of a club that nothing places, unless nothing at all is placed', () => {
     const clubs = [...priced.clubs, { id: 'mystery', kind: 'hybrid' as const }];
     expect(asked({ ...priced, clubs })).toEqual([[['mystery'], 0.8]]);
+    // A carry alone places a club, though it tells no speed.
+    const carried = withoutSpeed(bagFile({ prices, clubs: [{ id: 'mystery', kind: 'hybrid', carry: 150 }] }));
+    expect(viewOf(carried).model.driverSpeedMph).toBeNull();
+    expect(asked(carried).map(([, worth]) => worth)).not.toContain(0.99);
     const lone = withoutSpeed(bagFile({ prices, clubs: [{ id: 'mystery', kind: 'hybrid' }] }));
     expect(asked(lone).map(([about]) => about)).not.toContainEqual(['mystery']);
   });
@@ -86,6 +93,15 @@ describe('what is asked', () => {
       ),
     };
     expect(asked(file)).toContainEqual([['8i'], 0.3]);
+    // Beyond what was hit as well as between.
+    const last = {
+      ...priced,
+      clubs: priced.clubs.map((club) =>
+        club.id === 'sw' ? { id: 'sw', kind: 'wedge' as const, label: 'sw' } : club,
+      ),
+    };
+    expect(viewOf(last).ladder.at(-1)?.source).toBe('modelled');
+    expect(asked(last)).toContainEqual([['sw'], 0.3]);
     expect(
       asked({ ...file, clubs: file.clubs.map((one) => (one.id === '8i' ? { ...one, carry: 119 } : one)) }),
     ).toEqual([]);
@@ -153,6 +169,10 @@ describe('worth', () => {
     const view = viewOf(withClub(near, '9i', { carry: 114.7 }));
     const about = (weigh: Weigh) => questionsOf(view, weigh).map((one) => one.about[0]);
     expect(about(tooLong)).toEqual(['gw', '8i']);
+    // The surest is weighed first.
+    const weighed: Varied[] = [];
+    questionsOf(view, (varied) => (weighed.push(varied), null));
+    expect(weighed).toEqual([new Set(['gw', 'sw']), new Set(['8i', '9i'])]);
     expect(about(() => ({ share: 0.5, stakeMinor: 1000 }))).toEqual(['8i', 'gw']);
   });
   it('at most six are weighed; what settles no carry is not', () => {

@@ -3,6 +3,8 @@ import type { BagFile } from '../../../../../src-main/contract/formats/bag-file.
 import { normalDraw, seeded } from '../../../../../src-main/domain/advice/unknowns/random.ts';
 import { SAMPLES, worthOfKnowing } from '../../../../../src-main/domain/advice/unknowns/robustness.ts';
 import { sampledInstance, type Varied } from '../../../../../src-main/domain/advice/unknowns/sampled.ts';
+import { loadCatalogue } from '../../../../../db/catalogue/index.ts';
+import { candidate, instance } from '../../solve/instances.ts';
 import { readInstance } from '../../../../../src-main/domain/solve/model/read.ts';
 import type { Instance, Point } from '../../../../../src-main/domain/solve/instance.ts';
 import { bagFile, preparedOf, withClub } from '../../../../support/bags.ts';
@@ -75,6 +77,7 @@ describe('a sampled ladder', () => {
     const modelled = samplesOf(all, 'all');
     expect(Math.abs(gapSd(modelled, 'own:6i', 'own:8i') - 4)).toBeLessThan(0.2);
     expect(Math.abs(gapSd(modelled, 'own:4h', 'own:5i') - 8)).toBeLessThan(0.4);
+    expect(Math.abs(gapSd(modelled, 'own:5w', 'own:4h') - 8)).toBeLessThan(0.4);
     // What was hit shares no error across families: 2 % of 162 and 3 yd.
     expect(Math.abs(gapSd(samples, 'own:4h', 'own:5i') - Math.sqrt((3.24 ** 2 + 3 ** 2) / 2))).toBeLessThan(
       0.2,
@@ -102,10 +105,15 @@ describe('a sampled ladder', () => {
     const seven = carriesOf(samplesOf(usual, new Set(['7i']), 20), 'own:7i');
     expect(carriesOf(samplesOf(usual, new Set(['7i', '8i']), 20), 'own:7i')).toEqual(seven);
   });
-  it('excuses no pair for being unsure; firm ground and two kept clubs still are', () => {
+  it('excuses no pair that was asked about for being unsure; others still are', () => {
     const near = withClub(usual, 'sw', { carry: 73 });
     expect(preparedOf(near).built.instance.excused).toEqual([['own:gw', 'own:sw']]);
-    for (const { excused } of samplesOf(near, new Set(), 3)) expect(excused).toEqual([]);
+    for (const asked of ['all', new Set(['gw', 'sw']), new Set(['gw']), new Set(['sw'])] as const)
+      for (const { excused } of samplesOf(near, asked, 3)) expect(excused).toEqual([]);
+    for (const { excused } of samplesOf(near, new Set(['7i']), 3))
+      expect(excused).toEqual([['own:gw', 'own:sw']]);
+  });
+  it('firm ground and two kept clubs still are', () => {
     const firm = withClub({ ...usual, player: { ...usual.player, ground: 'firm' } }, '5w', { carry: 198 });
     for (const { excused } of samplesOf(firm, new Set(), 3))
       expect(excused).toEqual([['own:driver', 'own:5w']]);
@@ -113,6 +121,9 @@ describe('a sampled ladder', () => {
     for (const { excused } of samplesOf(apart, new Set(), 3)) expect(excused).toEqual([]);
     const kept = withClub(withClub(usual, '8i', { carry: 128, goTo: true }), '7i', { goTo: true });
     for (const { excused } of samplesOf(kept, new Set(), 3)) expect(excused).toEqual([['own:7i', 'own:8i']]);
+    const unsure = withClub(kept, '8i', { carry: 125 });
+    for (const { excused } of samplesOf(unsure, new Set(), 3))
+      expect(excused).toEqual([['own:7i', 'own:8i']]);
   });
   it('is always a question that can be asked: excuses stand in ladder order, or are gone', () => {
     const firm = withClub({ ...usual, player: { ...usual.player, ground: 'firm' } }, '5w', { carry: 199 });
@@ -176,6 +187,33 @@ describe('worth of knowing', () => {
     expect(share([hybrid], [iron])).toBe(1);
     expect(share([hybrid, iron], [iron, hybrid])).toBe(0);
     expect(share([], [])).toBe(0);
+  });
+  it('what is bought is compared by kind and loft, not by id', () => {
+    const heads = Object.entries({
+      'buy:1': ['iron', 26],
+      'buy:2': ['hybrid', 25],
+      'buy:3': ['hybrid', 28],
+      'buy:4': ['iron', 24],
+      'buy:5': ['hybrid', 20],
+      'buy:6': ['hybrid', 22],
+    } as const);
+    const one = loadCatalogue()[0]!;
+    const own = {
+      instance: instance(heads.map(([id]) => candidate(id, 10))),
+      candidates: new Map(
+        heads.map(([id, [kind, loftDeg]]) => [id, { archetype: { ...one, kind, loftDeg }, clubs: [] }]),
+      ),
+    };
+    const share = (was: string[] | null, is: string[] | null) =>
+      worthOfKnowing(view, own, was && point(0, ...was), 'all', () => is && point(0, ...is)).share;
+    expect(share(['buy:1', 'buy:2'], ['buy:3', 'buy:4'])).toBe(0);
+    expect(share(['buy:2', 'buy:5'], ['buy:3', 'buy:6'])).toBe(0);
+    expect(share(['buy:5', 'buy:3'], ['buy:2', 'buy:6'])).toBe(0);
+    // 25° to 28° is alike, 24° to 28° is not, nor 25° to 20°.
+    expect(share(['buy:2'], ['buy:3'])).toBe(0);
+    expect(share(['buy:2'], ['buy:5'])).toBe(1);
+    expect(share(['buy:1'], ['buy:2'])).toBe(1);
+    expect([share(null, null), share(null, []), share(null, ['buy:1'])]).toEqual([0, 0, 1]);
   });
   it('ends as soon as it is settled whether the share is reached', () => {
     const other = point(9000, 'buy:wedge-50-t3');

@@ -141,8 +141,8 @@ describe.each(LANGUAGES)('what is said in $words.language', ({ words, says }) =>
   });
   it('an unsure gap on either side, with its clubs, the gap and the limit', () => {
     for (const state of ['unsure-wide', 'unsure-crowded'] as const) {
-      const text = words.unsureGap({ longer: 'pw', shorter: 'sw', gap: '17 yd', limit: '16 yd', state });
-      for (const figure of ['pw', 'sw', '17 yd', '16 yd']) expect(text).toContain(figure);
+      const text = words.unsureGap({ longer: 'PW', shorter: 'SW', gap: '17 yd', limit: '16 yd', state });
+      for (const figure of ['PW', 'SW', '17 yd', '16 yd']) expect(text).toContain(figure);
     }
   });
   it('only what is the user’s own', () => {

@@ -57,7 +57,10 @@ const WEDGES: readonly (readonly [RegExp, string])[] = [
 
 /** The trade's short name of a club ("7i", "3w", "pw") read from its label or id; null when neither tells. */
 export function shortName(text: string): string | null {
-  const clean = text.trim().toLowerCase().replace(/[_.]+/g, ' ').replace(/\s+/g, ' ');
+  const clean = text
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_.]+/g, ' ');
   for (const [pattern, letter] of WORDS) {
     const number = pattern.exec(clean)?.[1];
     if (number !== undefined) return `${String(Number(number))}${letter}`;

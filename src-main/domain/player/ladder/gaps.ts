@@ -20,8 +20,6 @@ export function gapSdYd(longer: Rung, shorter: Rung): number {
     if (longer.source !== 'measured') return a;
     return Math.max(MEASURED_LEAST_YD, Math.hypot(longer.standardErrorYd ?? 0, shorter.standardErrorYd ?? 0));
   }
-  const unmeasured = isUnmeasured(longer) && isUnmeasured(shorter);
-  if (unmeasured && longer.family !== shorter.family) return ACROSS_FAMILIES_YD;
   return Math.sqrt((a * a + b * b) / 2);
 }
 
@@ -40,10 +38,6 @@ function ownFigure(rung: Rung, longer: Rung, shorter: Rung): number {
   }
 }
 
-function isUnmeasured(rung: Rung): boolean {
-  return rung.source === 'interpolated' || rung.source === 'modelled';
-}
-
 export function gapBetween(longer: Rung, shorter: Rung): Gap {
   return { longer, shorter, gapYd: longer.carryYd - shorter.carryYd, sdYd: gapSdYd(longer, shorter) };
 }
@@ -51,10 +45,10 @@ export function gapBetween(longer: Rung, shorter: Rung): Gap {
 /** Neighbour gaps of a ladder that stands in ladder order. */
 export function neighbourGaps(ladder: readonly Rung[]): Gap[] {
   const gaps: Gap[] = [];
-  for (let i = 1; i < ladder.length; i++) {
-    const longer = ladder[i - 1];
-    const shorter = ladder[i];
-    if (longer && shorter) gaps.push(gapBetween(longer, shorter));
+  let longer: Rung | undefined;
+  for (const shorter of ladder) {
+    if (longer) gaps.push(gapBetween(longer, shorter));
+    longer = shorter;
   }
   return gaps;
 }

@@ -69,6 +69,16 @@ describe('inconsistencies', () => {
     const clubs = [...bagFile().clubs.filter(({ kind }) => kind !== 'putter'), putter];
     expect(of(bagFile({ clubs }))).toEqual([]);
   });
+  it('a club without a carry stands between no two, nor does one that no loft places', () => {
+    const asked = [{ kind: 'carry-rises-with-loft', clubs: ['6i', '8i'], byYd: 7 }];
+    const clubs: BagFile['clubs'] = [
+      { id: '6i', kind: 'iron', loftDeg: 29, carry: 113 },
+      { id: '7i', kind: 'iron', loftDeg: 33 },
+      { id: 'old', kind: 'iron', carry: 90 },
+      { id: '8i', kind: 'iron', loftDeg: 37, carry: 120 },
+    ];
+    expect(of(bagFile({ clubs }))).toEqual(asked);
+  });
   it('what has no loft of its own accuses nobody', () => {
     const file = bagFile({
       clubs: [

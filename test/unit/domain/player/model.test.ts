@@ -112,6 +112,12 @@ describe('what is known of a player', () => {
     expect(of(sd('7i', 100, 9, 1)(bagFile())).sdShare).toBe(0.06);
     expect(of(sd('7i', 100, 9)(bagFile())).sdShare).toBe(0.06);
   });
+  it('a spread without a carry is none', () => {
+    const bag = domainBag(bagFile());
+    const [driver, ...rest] = bag.clubs.map(({ carryYd: _carry, ...club }) => club);
+    const clubs = [{ ...driver!, carrySdYd: 20, shots: 9 }, ...rest];
+    expect(playerModel({ ...bag, clubs }).sdShare).toBe(0.06);
+  });
   it('a putter and a club without loft or carry lend nothing', () => {
     const clubs = [
       { id: 'p', kind: 'putter' as const, loftDeg: 3, carry: 20 },

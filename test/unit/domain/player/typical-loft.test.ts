@@ -24,6 +24,10 @@ describe('shortName', () => {
     ['Fairwayholz 5', '5w'],
     ['4er Hybrid', '4h'],
     ['Hybrid 4', '4h'],
+    ['my_7.iron', null],
+    ['7._iron', '7i'],
+    ['gap  wedge', 'gw'],
+    ['gap._wedge', 'gw'],
     ['my favourite', null],
     ['Lieblingseisen', null],
     ['driver', null],
@@ -65,6 +69,8 @@ describe('loftOf', () => {
     expect(shifted(known('9i', 39, 's'))).toBe(31);
     expect(shifted(known('9i', 39, 's'), known('6i', 29, 's'))).toBe(32);
     expect(shifted(known('6i', 29, 's'), known('9i', 39, 's'))).toBe(32);
+    // The 8-iron, typically 37°, is nearer than the 5-iron, 26.5°.
+    expect(shifted(known('5i', 25.5, 's'), known('8i', 35, 's'))).toBe(31);
     expect(shifted(known('6i', 25, 'other'), known('nameless', 20, 's'))).toBe(33);
     // Of two as near the first counts.
     expect(shifted(known('6i', 29, 's'), known('6i', 28, 's'))).toBe(32);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { BagFile } from '../../../../../src-main/contract/formats/bag-file.ts';
-import { ownedLadder } from '../../../../../src-main/domain/player/ladder/ladder.ts';
+import { ladderOrder, ownedLadder } from '../../../../../src-main/domain/player/ladder/ladder.ts';
 import { playerModel } from '../../../../../src-main/domain/player/model.ts';
 import { centredCarryYd } from '../../../../../src-main/domain/player/carry-model.ts';
 import { bagFile, domainBag, withClub } from '../../../../support/bags.ts';
@@ -12,6 +12,26 @@ function ladderOf(file: BagFile) {
 }
 const rungOf = (file: BagFile, id: string) => ladderOf(file).ladder.find((rung) => rung.clubId === id);
 const bare = (id: string) => ({ id, kind: 'iron' as const, loftDeg: 30 });
+
+describe('ladder order', () => {
+  const order = (...clubs: [string, number][]) =>
+    clubs
+      .map(([clubId, carryYd]) => ({ clubId, carryYd }))
+      .sort(ladderOrder)
+      .map(({ clubId }) => clubId);
+  it('is by carry to a tenth of a yard, then by id in code-unit order, whatever came first', () => {
+    expect(order(['a', 120], ['b', 130], ['c', 120.1])).toEqual(['b', 'c', 'a']);
+    for (const [one, other] of [
+      ['a', 'b'],
+      ['10', '9'],
+      ['B', 'a'],
+    ] as const) {
+      expect(order([one, 120], [other, 120.04])).toEqual([one, other]);
+      expect(order([other, 120.04], [one, 120])).toEqual([one, other]);
+    }
+    expect(ladderOrder({ clubId: 'a', carryYd: 120 }, { clubId: 'a', carryYd: 120 })).toBe(0);
+  });
+});
 
 describe('the ladder', () => {
   it('keeps a carry that was given, whatever the model thinks', () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Hole } from '../../../../../src-main/domain/bag/types.ts';
 import { gapNeed, needPerRound, type Need } from '../../../../../src-main/domain/player/need/need.ts';
 import type { NeedClub } from '../../../../../src-main/domain/player/need/reach.ts';
+import { normalCdf } from '../../../../../src-main/domain/player/statistics.ts';
 import { runs } from '../../../../support/runs.ts';
 
 const club = (clubId: string, kind: string, carryYd: number): NeedClub => ({ clubId, kind, carryYd });
@@ -63,6 +64,24 @@ describe('needPerRound without dispersion', () => {
     expect(need.fullShots).toBeCloseTo(10, 6);
     expect(need.byClub.get('5w')).toBeCloseTo(8, 6);
     expect(need.byClub.get('7i')).toBeCloseTo(1, 6);
+  });
+});
+
+describe('needPerRound with dispersion', () => {
+  it('a shot from the ground scatters by its share of the carry, and leaves another where that is 40 yd or more', () => {
+    // 400 yd: the drive leaves 150 ± 34.5 yd. From there the next one, at the pin or all of 200, leaves 40 or more in:
+    const share = 0.15;
+    const sdYd = share * 230;
+    let again = 0;
+    for (let left = 40; left <= 300; left++) {
+      const density = Math.exp(-(((left - 150) / sdYd) ** 2) / 2) / (Math.sqrt(2 * Math.PI) * sdYd);
+      const carry = Math.min(left, 200);
+      const rest = left - carry;
+      const beyond = normalCdf((rest - 40) / (share * carry)) + normalCdf((-rest - 40) / (share * carry));
+      again += density * beyond;
+    }
+    expect(again).toBeGreaterThan(0.07);
+    expect(Math.abs(of([400], share).fullShots - (2 + again))).toBeLessThan(0.005);
   });
 });
 

@@ -17,6 +17,10 @@ describe('reachOf', () => {
   it('plays the driver from the ground when there is nothing else', () => {
     expect(reachOf([driver])).toEqual({ teeYd: 230, teeRollYd: 20, deckYd: 230, deckWishYd: 230 });
   });
+  it('is a drive’s where a wood behind it in the ladder carries as far', () => {
+    const far = { ...wood, carryYd: 230 };
+    expect(reachOf([driver, far])).toMatchObject({ teeYd: 230, teeRollYd: 20, deckYd: 230 });
+  });
   it('has no roll without a driver, nor when another club is longer', () => {
     expect(reachOf([wood])).toEqual({ teeYd: 200, teeRollYd: 0, deckYd: 200, deckWishYd: 200 });
     expect(reachOf([{ ...driver, carryYd: 190 }, wood])).toMatchObject({ teeYd: 200, teeRollYd: 0 });

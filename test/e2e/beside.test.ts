@@ -61,6 +61,23 @@ describe('another bag beside this one', () => {
     await expect.poll(focused).toMatch(/The bag on the right page/);
   });
 
+  test('the field says which bag is picked, and what is typed takes its place until it is left', async () => {
+    const field = page.getByRole('combobox', { name: /The bag on the right page/ });
+    const picked = /range/i;
+    expect(await field.inputValue()).toMatch(picked);
+    await page.keyboard.type('zan');
+    expect(await field.inputValue()).toBe('zan');
+    await page.keyboard.press('Escape');
+    await expect.poll(() => field.inputValue()).toMatch(picked);
+    await field.click();
+    await page.getByRole('option').first().waitFor();
+    await page.keyboard.type('q');
+    await page.keyboard.press('Backspace');
+    expect(await field.inputValue()).toBe('');
+    await page.keyboard.press('Tab');
+    await expect.poll(() => field.inputValue()).toMatch(picked);
+  });
+
   test('shows both ladders with their table, clubs by slot, gaps and findings of each', async () => {
     await page.getByRole('heading', { level: 2, name: 'Wide gaps and crowded pairs' }).waitFor();
     await page.getByText('5-wood to 6-iron').waitFor();

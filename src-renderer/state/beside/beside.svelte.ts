@@ -15,7 +15,7 @@ export class BesideState {
   #route: Route;
   /** The bag whose page shows another bag, in place of two ways to spend. */
   #onFor = $state<number | null>(null);
-  #other = $state<{ bagId: number; otherId: number } | null>(null);
+  #other = $state.raw<{ bagId: number; choice: BesideChoice } | null>(null);
   #choices: Live<'beside.choices'>;
   #answer: Live<'beside.bags'>;
   /** What of the players is looked for. */
@@ -62,14 +62,20 @@ export class BesideState {
     this.#onFor = null;
   }
 
-  /** The bag that stands beside the open one; null before one is chosen. */
-  get otherId(): number | null {
-    return this.#other?.bagId === this.#route.bagId ? (this.#other?.otherId ?? null) : null;
+  /** The bag that stands beside the open one, by its newest name; null before one is chosen. */
+  get chosen(): Omit<BesideChoice, 'clubs'> | null {
+    if (this.#other === null || this.#other.bagId !== this.#route.bagId) return null;
+    const { choice } = this.#other;
+    return this.bags?.right.bagId === choice.bagId ? this.bags.right : choice;
   }
 
-  choose(otherId: number): void {
+  get otherId(): number | null {
+    return this.#other?.bagId === this.#route.bagId ? (this.#other?.choice.bagId ?? null) : null;
+  }
+
+  choose(choice: BesideChoice): void {
     const { bagId } = this.#route;
-    this.#other = bagId === null ? null : { bagId, otherId };
+    this.#other = bagId === null ? null : { bagId, choice };
   }
 
   /** Undefined until they are read. */

@@ -137,7 +137,7 @@ export function advise({ watcher, picked, isBrief = false, ...asked }: AdviseInp
     view,
     built,
     solution,
-    findings: settleFindings(view, found, changes),
+    findings: settleFindings(view, found, changes, status),
     status,
     swaps,
     items,

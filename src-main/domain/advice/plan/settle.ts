@@ -1,12 +1,22 @@
 import { MOST_CLUBS } from '../../bag/conventions.ts';
 import type { Changes } from './changes.ts';
 import type { Finding } from '../finding.ts';
+import type { Status } from './status.ts';
 import type { BagView } from '../bag-view/view.ts';
 
-/** What only the plan can tell: which of a crowded pair goes, which clubs of too many, whether anything is bought. */
-export function settleFindings(view: BagView, findings: readonly Finding[], changes: Changes): Finding[] {
+/**
+ * What only the plan can tell: which of a crowded pair goes, which clubs of too many, whether anything is bought.
+ * While an open question decides what is worth buying, nobody can say that nothing is.
+ */
+export function settleFindings(
+  view: BagView,
+  findings: readonly Finding[],
+  changes: Changes,
+  status: Status,
+): Finding[] {
+  const buysNothing = changes.purchases.length === 0 && status !== 'ask-first';
   return findings
-    .filter((finding) => finding.kind !== 'nothing-needed' || changes.purchases.length === 0)
+    .filter((finding) => finding.kind !== 'nothing-needed' || buysNothing)
     .map((finding) => {
       if (finding.kind === 'crowded-pair') return settleCrowded(view, finding, changes);
       if (finding.kind === 'nothing-needed' && changes.leftOut.length > 0) {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { BagFile } from '../../../../../src-main/contract/formats/bag-file.ts';
 import { changesOf } from '../../../../../src-main/domain/advice/plan/changes.ts';
 import { settleFindings } from '../../../../../src-main/domain/advice/plan/settle.ts';
+import type { Status } from '../../../../../src-main/domain/advice/plan/status.ts';
 import { sideOf } from '../../../../../src-main/domain/advice/plan/side.ts';
 import { swapsOf } from '../../../../../src-main/domain/advice/plan/swaps.ts';
 import { cautionsOf } from '../../../../../src-main/domain/advice/cautions.ts';
@@ -179,9 +180,9 @@ describe('a club that leaves', () => {
 });
 
 describe('findings that only the plan settles', () => {
-  const settled = (file: BagFile, out: string[], bought: string[] = []) => {
+  const settled = (file: BagFile, out: string[], bought: string[] = [], status: Status = 'ok') => {
     const { view, found, changes } = planned(file, out, bought);
-    return settleFindings(view, found, changes);
+    return settleFindings(view, found, changes, status);
   };
   const crowded = withClub(usual, '8i', { carry: 128 });
   it('which of a crowded pair goes', () => {
@@ -207,12 +208,17 @@ describe('findings that only the plan settles', () => {
     expect(count?.text).toMatch(/gw/);
   });
   it('nothing needed is not said beside a purchase, and says so when something leaves', () => {
-    const told = (...plan: [string[], string[]?]) =>
+    const told = (...plan: [string[], string[]?, Status?]) =>
       settled(usual, ...plan).find(({ kind }) => kind === 'nothing-needed')?.text;
     expect(told([], [])).toMatch(/2027-05/);
     expect(told([], ['buy:hybrid-25-t3'])).toBeUndefined();
     expect(told(['gw'])).not.toBe(told([]));
     expect(told(['gw'])).toBeDefined();
+  });
+  it('nothing needed is not said while an open question decides what is worth buying', () => {
+    const kinds = (status: Status) => settled(usual, [], [], status).map(({ kind }) => kind);
+    expect(kinds('nothing-needed')).toContain('nothing-needed');
+    expect(kinds('ask-first')).not.toContain('nothing-needed');
   });
 });
 

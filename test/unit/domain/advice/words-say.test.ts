@@ -75,6 +75,7 @@ describe.each(LANGUAGES)('what is said in $words.language', ({ words, says }) =>
           expect(text).toMatch(says.head[spin]);
           if (spin !== 0 || launch === 1) expect(text.split('.')[0]).toMatch(says.spin[spin]);
           expect(says.leftMiss.test(text)).toBe(left);
+          expect(/ (and|und) /.test(text.split('.')[0] ?? '')).toBe(launch !== 0 && spin !== 0);
         }
       }
     }
@@ -153,6 +154,9 @@ describe.each(LANGUAGES)('what is said in $words.language', ({ words, says }) =>
           expect(says.own.limits.test(text)).toBe(limits);
           expect(says.own.tiers.test(text)).toBe(tiers);
           expect(says.own.weights.test(text)).toBe(weights);
+          const named = [limits, tiers, weights].filter(Boolean).length;
+          const plain = words.cautions.ownConventions({ limits: false, tiers: false, weights: false });
+          expect(text.split(', ').length - plain.split(', ').length).toBe(Math.max(0, named - 1));
         }
       }
     }

@@ -49,6 +49,10 @@ describe('a neighbour pair', () => {
     expect(viewOf(two).pairs[0]?.first).toBe(true);
     expect(viewOf(two).pairs[1]?.first).toBe(false);
   });
+  it('led by another club has none, even where two of those carry the same', () => {
+    const level = viewOf(withClub(without(bagFile(), 'driver'), '4h', { carry: 177 })).pairs;
+    expect(level[0]).toMatchObject({ gapYd: 0, first: false, wideYd: 16 });
+  });
   it('there is none on a ladder of one or no club', () => {
     const { limits, ladder } = viewOf(bagFile());
     expect(pairsOf([], limits)).toEqual([]);

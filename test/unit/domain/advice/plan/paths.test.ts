@@ -81,5 +81,10 @@ describe('paths', () => {
       advice.swaps.filter((swap) => swap.action === 'buy').map((swap) => [swap.archetype, swap.stage]),
     ).toEqual([['irons-5-pw-33-t3', 'when handicap ≤ 17']]);
     expect(advice.cashMinor).toBe(0);
+    // Without a budget the stage has no bound.
+    const { budget: _budget, ...free } = blades;
+    expect(adviceOf(free).paths.map(({ stages }) => stages.map(({ when }) => when.kind))).toEqual([
+      ['now', 'handicap'],
+    ]);
   });
 });

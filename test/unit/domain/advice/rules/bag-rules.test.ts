@@ -186,6 +186,15 @@ describe('one-length', () => {
   });
   it('cannot tell without lengths', () => {
     expect(oneLength(viewOf(bagFile({}, { driverSpeed: 85 })))).toEqual([]);
+    // Nor without a speed, which carries alone do not give.
+    const { driverSpeed: _speed, ...player } = bagFile().player;
+    const clubs = ['a', 'b', 'c'].map((id, i) => ({
+      id,
+      kind: 'iron' as const,
+      lengthIn: 37,
+      carry: 120 - 10 * i,
+    }));
+    expect(oneLength(viewOf({ ...bagFile({ clubs }), player }))).toEqual([]);
   });
 });
 

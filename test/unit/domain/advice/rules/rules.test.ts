@@ -209,7 +209,9 @@ describe('too-little-data', () => {
   });
   it('fires first when no club but a putter is listed and nothing is priced', () => {
     for (const clubs of [[], [{ id: 'putter', kind: 'putter' as const }]]) {
-      expect(tooLittleData(viewOf(bagFile({ clubs })))).toMatchObject([{ verdict: 'ask', severity: 3 }]);
+      expect(tooLittleData(viewOf(bagFile({ clubs })))).toMatchObject([
+        { verdict: 'ask', severity: 3, clubs: [] },
+      ]);
     }
     const prices = [{ archetype: 'hybrid-22-t3', low: 30, likely: 50, high: 70 }];
     expect(tooLittleData(viewOf(bagFile({ clubs: [], prices })))).toEqual([]);

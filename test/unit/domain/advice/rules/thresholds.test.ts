@@ -51,6 +51,8 @@ describe('long-end-falls-off', () => {
     // 7-iron and below: pairs 7–8 … gw–sw
     expect(shortest('8i', '9i', 'pw', 'gw', 'sw')).toBe(0);
     expect(shortest('pw', 'gw', 'sw')).toBe(1);
+    // 6–7 and 7–8 are two.
+    expect(shortest('9i', 'pw', 'gw', 'sw')).toBe(1);
   });
   it('takes half the usual gap for narrow, above the crowded limit too', () => {
     // Usual gap 14: 6.5 yd is narrow, though above 5.
@@ -73,6 +75,7 @@ describe('long-end-falls-off', () => {
   });
   it.each([
     [1.2, 'coach-first'],
+    [1.5, 'drop'],
     [2, 'drop'],
   ])('ball speed rising %d mph a club: %s', (rise, verdict) => {
     const file = each(bagFile(), {

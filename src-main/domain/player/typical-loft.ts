@@ -60,7 +60,7 @@ export function shortName(text: string): string | null {
   const clean = text
     .trim()
     .toLowerCase()
-    .replace(/[\s_.]+/g, ' ');
+    .replace(/[\s_.]/g, ' ');
   for (const [pattern, letter] of WORDS) {
     const number = pattern.exec(clean)?.[1];
     if (number !== undefined) return `${String(Number(number))}${letter}`;

@@ -2,7 +2,11 @@ import { describe, expect, test } from 'vitest';
 import type { Instance } from '../../../../../src-main/domain/solve/instance.ts';
 import { solve } from '../../../../../src-main/domain/solve/index.ts';
 import { InstanceError } from '../../../../../src-main/domain/solve/model/refusal.ts';
-import { checkInstance, LARGEST_TOTAL } from '../../../../../src-main/domain/solve/model/validate.ts';
+import {
+  checkInstance,
+  LARGEST_TOTAL,
+  largestTotals,
+} from '../../../../../src-main/domain/solve/model/validate.ts';
 import { candidate, instance, item, lot } from '../instances.ts';
 
 const bands = (...from: number[]): Instance['bands'] =>
@@ -99,4 +103,70 @@ test('sums that a double cannot hold exactly are refused; large ones that it can
   expect(checkInstance(instance([...items, candidate('c', 1)])).map((r) => r.path)).toEqual(['$']);
   const weight = { ...bands(0)[0]!, wideWeight: 2 ** 45 };
   expect(checkInstance(instance([item('a')], { bands: [weight] })).map((r) => r.path)).toEqual(['$']);
+});
+
+test('a number that is too large is told apart from one that is not whole', () => {
+  const messages = (price: unknown) =>
+    checkInstance(instance([candidate('a', price as number)])).map(({ message }) => message);
+  for (const large of [2 ** 53, Infinity]) expect(messages(large)[0]).toContain('too large');
+  for (const odd of [-1, 0.5, Number.NaN, '9007199254740993', null]) {
+    expect(messages(odd)[0]).toContain('not a whole number');
+  }
+  expect(messages(0)).toEqual([]);
+});
+
+describe('the most that an instance can add up to', () => {
+  test('money: every price and every resale', () => {
+    const of = instance([candidate('a', 5), item('b', { resale: 7, lot: 'l' })], {
+      lots: [lot('l', { origin: 'owned', price: 2, resale: 30 }), lot('m', { price: 400 })],
+    });
+    expect(largestTotals(of).money).toBe(5 + 7 + 2 + 30 + 400);
+  });
+  test('penalty: for each item its misfit, the widest pair and all tiers; both anchors', () => {
+    const of = instance([item('a', { carryDy: 900, misfit: 60 }), item('b', { carryDy: 100, misfit: 5 })], {
+      bands: [
+        { fromDy: 0, wideDy: 100, crowdedDy: 50, wideWeight: 2, crowdWeight: 1 },
+        { fromDy: 500, wideDy: 100, crowdedDy: 40, wideWeight: 1, crowdWeight: 30 },
+      ],
+      top: { atLeastDy: 1000, weight: 3 },
+      bottom: { atMostDy: 100, weight: 4 },
+      leastTier: { iron: 3, wedge: 2 },
+      tierWeight: 40,
+    });
+    // A pair: at most the weight of wide by the longest carry, and of crowded by its limit: 1 · 900 + 30 · 40.
+    expect(largestTotals(of).penalty).toBe(2 * (2100 + 40 * 3) + 65 + 3 * 1000 + 4 * 900);
+    expect(largestTotals(instance([]))).toEqual({ money: 0, penalty: 0 });
+  });
+});
+
+describe('putters and locks', () => {
+  const locked = (id: string, kind: string) => item(id, { kind, locked: true });
+  test('as many locked as the limit, one of them a putter, pass', () => {
+    expect(checkInstance(instance([locked('p', 'putter'), locked('a', 'iron')], { limit: 2 }))).toEqual([]);
+    expect(checkInstance(instance([locked('p', 'putter'), item('q', { kind: 'putter' })]))).toEqual([]);
+  });
+  test('a limit that is refused is not refused for its locks as well', () => {
+    expect(checkInstance(instance([locked('a', 'iron')], { limit: -1 })).map(({ path }) => path)).toEqual([
+      '$.limit',
+    ]);
+  });
+  test('two excused putters are two refusals, and one twice is one of each place', () => {
+    const putters = [item('p', { kind: 'putter' }), item('q', { kind: 'putter' })];
+    const paths = (names: [string, string]) =>
+      checkInstance(instance([...putters, ...pair], { excused: [names] })).map(({ path }) => path);
+    expect(paths(['p', 'q'])).toEqual(['$.excused[0][0]', '$.excused[0][1]']);
+    expect(paths(['q', 'a'])).toEqual(['$.excused[0][0]']);
+    expect(paths(['x', 'y'])).toEqual(['$.excused[0][0]', '$.excused[0][1]']);
+  });
+});
+
+test('each refusal names the value', () => {
+  const of = instance([item('a', { misfit: -3 })], { tierWeight: 1.5, budget: -7 });
+  expect(checkInstance(of).map(({ value }) => value)).toEqual([-3, 1.5, -7]);
+});
+
+test('totals are not reckoned from what is refused', () => {
+  expect(checkInstance(instance([candidate('a', 2 ** 60)])).map(({ path }) => path)).toEqual([
+    '$.items[0].price',
+  ]);
 });

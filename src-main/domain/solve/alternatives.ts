@@ -1,6 +1,7 @@
 import type { Hooks } from './hooks.ts';
 import { cheapestWithin } from './index.ts';
 import type { Instance, Item, Point } from './instance.ts';
+import { compareIds } from './model/order.ts';
 import { purchasesOf, withoutPurchases } from './model/purchases.ts';
 
 /** One other way to mend the bag as well, and how many nearly the same ones stand behind it. */
@@ -35,7 +36,7 @@ export function alternatives(instance: Instance, plan: Point, options: Alternati
   const mostCost = Math.floor(Math.max(0, plan.cost) * MOST_COST);
   const items = new Map(instance.items.map((item) => [item.id, item]));
   const groups: Alternative[] = [{ point: plan, similar: [] }];
-  const seen = new Set([purchasesOf(instance, plan.items).join('\n')]);
+  const seen = new Set<string>();
   const open = childrenOf(instance, plan, new Set());
   const tried = new Set<string>();
   const known: Solved[] = [];
@@ -97,7 +98,7 @@ function byWorth(a: Point, b: Point): number {
     a.cost - b.cost ||
     a.penalty - b.penalty ||
     a.changes - b.changes ||
-    (a.items.join('\n') < b.items.join('\n') ? -1 : 1)
+    compareIds(a.items.join('\n'), b.items.join('\n'))
   );
 }
 

@@ -90,11 +90,8 @@ export const planWithin = (
 ): Point | null => {
   const known = knownBags(ladder, curve);
   const found = search(ladder, { ...planQuestion({ before: today.penalty, budget }, curve), known }, watch);
-  return headlineOf(
-    found.map((one) => pointOf(ladder, one)),
-    today,
-    budget,
-  );
+  const plan = headlineOf(found, today, budget);
+  return plan === null ? null : pointOf(ladder, plan);
 };
 
 /** What the bags of another curve come to in this question; those that it has not, or does not allow, are left out. */

@@ -6,7 +6,10 @@ export const MENDED = 20;
 /** From this penalty on, today's bag needs mending; smaller ones are not magnified (DESIGN §8). */
 export const NEEDS_MENDING = 100;
 
-const firstMended = (points: readonly Point[]): Point | undefined => points.find((p) => p.penalty <= MENDED);
+type Worth = Pick<Point, 'cost' | 'penalty'>;
+
+const firstMended = <P extends Worth>(points: readonly P[]): P | undefined =>
+  points.find((p) => p.penalty <= MENDED);
 
 /**
  * The plan (DESIGN §8): with P0 today's penalty and S = max(P0, 100), the cheapest mended point within budget
@@ -14,11 +17,11 @@ const firstMended = (points: readonly Point[]): Point | undefined => points.find
  * the cheaper. Fractions are compared exactly.
  * @param frontier by rising cost
  */
-export const headlineOf = (
-  frontier: readonly Point[],
-  today: Point | null,
+export const headlineOf = <P extends Worth>(
+  frontier: readonly P[],
+  today: Worth | null,
   budget: number | null,
-): Point | null => {
+): P | null => {
   const start = today ?? frontier[0];
   if (start === undefined) return null;
   const before = start.penalty;
@@ -33,14 +36,14 @@ export const headlineOf = (
 };
 
 /** Scores times 2·S·budget, as whole numbers; without money times S. */
-const bestScore = (within: readonly Point[], before: number, budget: number): Point | null => {
+const bestScore = <P extends Worth>(within: readonly P[], before: number, budget: number): P | null => {
   const scale = BigInt(Math.max(before, NEEDS_MENDING));
-  const score = (point: Point): bigint => {
+  const score = (point: Worth): bigint => {
     const gain = BigInt(before) - BigInt(point.penalty);
     if (budget === 0) return gain;
     return 2n * BigInt(budget) * gain - scale * BigInt(Math.max(0, point.cost));
   };
-  let best: Point | null = null;
+  let best: P | null = null;
   let most = 0n;
   for (const point of within) {
     const value = score(point);

@@ -1,6 +1,7 @@
 import { SolveStopped, type Hooks } from './hooks.ts';
 import { frontier, solve, solveOn } from './index.ts';
 import type { Instance, Point, Solution } from './instance.ts';
+import { compareIds } from './model/order.ts';
 
 /** What is known when the solve was ended by its limit. */
 export type Unproven = {
@@ -95,7 +96,7 @@ function withFewerSets(instance: Instance, most: number): Instance {
   const kept = new Set(
     instance.lots
       .filter((lot) => lot.origin === 'candidate')
-      .sort((a, b) => a.price - b.price || (a.id < b.id ? -1 : 1))
+      .sort((a, b) => a.price - b.price || compareIds(a.id, b.id))
       .slice(0, most)
       .map((lot) => lot.id),
   );

@@ -49,11 +49,7 @@ const wanted = (best: Reached, { before, budget }: PlanTerms): Region => {
 };
 
 const bestOf = (found: readonly Found[], { before, budget }: PlanTerms): Reached | null =>
-  headlineOf(
-    found.map(({ cost, penalty, changes }) => ({ cost, penalty, changes, items: [] })),
-    { cost: 0, penalty: before, changes: 0, items: [] },
-    budget,
-  );
+  headlineOf(found, { cost: 0, penalty: before }, budget);
 
 /**
  * Bags within budget that score no less than `best`, and a little more: the line of equal scores in steps. Bags of at

@@ -1,6 +1,6 @@
 import type { Item } from '../instance.ts';
 import type { Ladder } from '../model/ladder.ts';
-import { bandFor, pairPenalty } from '../model/penalty.ts';
+import { bandFor, excusedPairs, pairPenalty } from '../model/penalty.ts';
 
 /**
  * The neighbours that a run may try. Nodes 0 to n-1 are the ladder's positions; node n+j stands for position
@@ -78,22 +78,24 @@ const FIRST_ROOM = 4096;
 
 /** All pairs of allowed positions (1) that the screen lets pass. No locked club is passed over. */
 export const tabulateArcs = (ladder: Ladder, allowed: Uint8Array, screen: Screen | null): Arcs => {
-  const { nextLocked, leads, top } = ladder;
-  const n = ladder.clubs.length;
+  const { clubs, nextLocked, leads, top } = ladder;
+  const n = clubs.length;
   const positions = risingOnes(allowed);
   const start = allowed.map((a, i) => {
     const passes = screen === null || (top[i] as number) <= (screen.most[i] as number);
     return a === 1 && i <= (nextLocked[0] as number) && passes ? 1 : 0;
   });
-  const excusedBy = excusedPositions(ladder);
+  const { excused } = ladder.instance;
+  const isExcused = excusedPairs(excused);
+  const longers = new Set(excused.map(([longer]) => longer));
   const table = new ArcTable(2 * n, FIRST_ROOM);
   for (let v = 0; v < 2 * n; v++) {
     table.begin(v);
     const j = positionOf(v, n);
     if (allowed[j] === 0 || (v >= n && (leads[j] === 0 || start[j] === 0))) continue;
-    const excused = excusedBy.get(j);
-    if (v < n && excused === undefined) addPlainRow(ladder, positions, j, screen, table);
-    else addRow(ladder, positions, v, excused, screen, table);
+    const plain = v < n && !longers.has((clubs[j] as Item).id);
+    if (plain) addPlainRow(ladder, positions, j, screen, table);
+    else addRow(ladder, positions, v, isExcused, screen, table);
   }
   return table.end(start);
 };
@@ -133,19 +135,21 @@ const addRow = (
   ladder: Ladder,
   positions: Int32Array,
   v: number,
-  excused: Set<number> | undefined,
+  isExcused: (longer: string, shorter: string) => boolean,
   screen: Screen | null,
   table: ArcTable,
 ): void => {
   const { clubs, instance } = ladder;
   const n = clubs.length;
   const j = positionOf(v, n);
+  const longer = clubs[j] as Item;
   const last = ladder.nextLocked[j + 1] as number;
   for (let p = firstAbove(positions, j); p < positions.length; p++) {
     const i = positions[p] as number;
     if (i > last) return;
-    const free = excused?.has(i) === true;
-    const penalty = free ? 0 : pairPenalty(instance, clubs[j] as Item, clubs[i] as Item, v >= n);
+    const shorter = clubs[i] as Item;
+    const free = isExcused(longer.id, shorter.id);
+    const penalty = free ? 0 : pairPenalty(instance, longer, shorter, v >= n);
     if (screen === null || screen.allows(j, i, penalty)) table.add(i, penalty);
   }
 };
@@ -160,18 +164,6 @@ const firstAbove = (rising: Int32Array, value: number): number => {
     else lo = middle + 1;
   }
   return lo;
-};
-
-const excusedPositions = (ladder: Ladder): Map<number, Set<number>> => {
-  const positions = new Map(ladder.clubs.map((item, i) => [item.id, i]));
-  const excused = new Map<number, Set<number>>();
-  for (const [longer, shorter] of ladder.instance.excused) {
-    const [j, i] = [positions.get(longer), positions.get(shorter)];
-    // A club that was taken out of the question takes its pairs with it.
-    if (j === undefined || i === undefined) continue;
-    excused.set(j, (excused.get(j) ?? new Set()).add(i));
-  }
-  return excused;
 };
 
 /** The arcs that `wanted` lets pass. */

@@ -113,11 +113,9 @@ export const run = (
   const starts = begin();
   let counted = 0;
   for (const i of arcs.positions) {
-    const lead = leads[i] === 1;
-    if (start[i] === 1) {
-      for (const label of starts) keep(lead ? n + i : i, i, -1, label, top[i] as number);
-      if (lead) extend(n + i, i);
-    }
+    const first = leads[i] === 1 ? n + i : i;
+    if (start[i] === 1) for (const label of starts) keep(first, i, -1, label, top[i] as number);
+    extend(n + i, i);
     extend(i, i);
     watch.made(labels.size - counted);
     counted = labels.size;

@@ -24,8 +24,8 @@ export type Quest = {
   known?: readonly Found[];
   weights: Weights;
   found: Found[];
-  /** What `weights` were made for. */
-  tunedFor: readonly Found[];
+  /** The slopes that `weights` were made for, as text; null: none yet. */
+  tunedFor: string | null;
   labels: Labels;
   watch: Watch;
   tuning: Tuning;

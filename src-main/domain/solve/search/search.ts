@@ -41,7 +41,7 @@ export const search = (
     ...question,
     weights: pureWeights(),
     found: [...(question.known ?? [])],
-    tunedFor: [],
+    tunedFor: null,
     labels: new Labels(),
     watch,
     tuning,
@@ -67,24 +67,22 @@ const noLots = (ladder: Ladder): Decisions => {
 type Ground = { scenario: Scenario; arcs: Arcs };
 
 /**
- * New weights for what was found, unless they were made for the same curve. A curve's are tuned on the part of
+ * New weights for what was found, unless they were made for the same slopes. A curve's are tuned on the part of
  * the arcs that it was found on, which is quick; for one answer all arcs are few, and tell more.
  */
 const retune = (quest: Quest, part: Ground, whole: Ground): void => {
-  const { found, slopes, ladder } = quest;
-  if (slopes === null && found.length > 0) {
-    if (sameCurve(found, quest.tunedFor)) return;
-    quest.weights = weightsFor(hullSlopes(found), ladder, part.scenario, part.arcs);
-    quest.tunedFor = found;
-  } else quest.weights = weightsFor(slopes ?? [], ladder, whole.scenario, whole.arcs);
+  const { found, ladder } = quest;
+  const slopes = quest.slopes ?? hullSlopes(found);
+  const { scenario, arcs } = quest.slopes === null && found.length > 0 ? part : whole;
+  const key = slopes.join();
+  if (quest.slopes === null && key === quest.tunedFor) return;
+  quest.weights = weightsFor(slopes, ladder, scenario, arcs);
+  quest.tunedFor = key;
 };
 
 /** Where bags were known to begin with, parts of the arcs have little to add to them. */
 const isKnownAbout = ({ slopes, known }: Quest): boolean =>
   slopes !== null && known !== undefined && known.length > 0;
-
-const sameCurve = (a: readonly Found[], b: readonly Found[]): boolean =>
-  a.length === b.length && a.every((x, i) => x.cost === b[i]?.cost && x.penalty === b[i].penalty);
 
 const searchSingles = (quest: Quest): void => {
   const { ladder } = quest;

@@ -17,10 +17,6 @@ export class Prune {
   readonly #y: Float64Array;
   /** Rows by corner, columns by weights: the most that a sum may be there. */
   readonly #most: Float64Array;
-  /** By corner: the weights likeliest to tell, asked first. */
-  readonly #likeliest: Int32Array;
-  /** The corner that was reached last time. */
-  #witness = 0;
 
   constructor(ladder: Ladder, region: Region, weights: Weights) {
     const { size, cost, penalty } = weights;
@@ -37,29 +33,6 @@ export class Prune {
         this.#most[corner * size + t] = (cost[t] as number) * x + (penalty[t] as number) * y + slack;
       }
     }
-    this.#likeliest = this.#rank(size, penalty);
-  }
-
-  /** Weights tell most at the corners where their own sum is nearly the least of all corners'. */
-  #rank(size: number, penalty: Float64Array): Int32Array {
-    const corners = this.#x.length;
-    const lowest = new Float64Array(size).fill(Infinity);
-    for (let i = 0; i < corners * size; i++) {
-      lowest[i % size] = Math.min(lowest[i % size] as number, this.#most[i] as number);
-    }
-    const likeliest = new Int32Array(corners);
-    for (let corner = 0; corner < corners; corner++) {
-      let closest = Infinity;
-      for (let t = PURES; t < size; t++) {
-        const above = (this.#most[corner * size + t] as number) - (lowest[t] as number);
-        // In units of penalty, so that all weights compare.
-        if (above / (penalty[t] as number) < closest) {
-          closest = above / (penalty[t] as number);
-          likeliest[corner] = t;
-        }
-      }
-    }
-    return likeliest;
   }
 
   /** True when no completion of a label can lie in the region. `cost`: with the lots' credit taken off. */
@@ -88,10 +61,6 @@ export class Prune {
     const y = this.#y;
     const cost = this.least[0] as number;
     const penalty = this.least[1] as number;
-    const witness = this.#witness;
-    if ((x[witness] as number) >= cost && (y[witness] as number) >= penalty && this.#reaches(witness)) {
-      return false;
-    }
     let lo = 0;
     let hi = x.length;
     while (lo < hi) {
@@ -100,10 +69,7 @@ export class Prune {
       else hi = middle;
     }
     for (; lo < x.length && (y[lo] as number) >= penalty; lo++) {
-      if (this.#reaches(lo)) {
-        this.#witness = lo;
-        return false;
-      }
+      if (this.#reaches(lo)) return false;
     }
     return true;
   }
@@ -113,8 +79,6 @@ export class Prune {
     const most = this.#most;
     const size = least.length;
     const row = corner * size;
-    const likeliest = this.#likeliest[corner] as number;
-    if ((most[row + likeliest] as number) < (least[likeliest] as number)) return false;
     for (let t = PURES; t < size; t++) {
       if ((most[row + t] as number) < (least[t] as number)) return false;
     }

@@ -93,6 +93,7 @@ describe('alternatives', () => {
             .sort(),
           cost,
         }));
+      expect(new Set(got.map(({ buys }) => buys.join('\n'))).size, `seed ${String(seed)}`).toBe(got.length);
       // What is like the plan itself stands behind the plan, and is not given.
       for (const one of got) expect(want, `seed ${String(seed)}`).toContainEqual(one);
       const alikePlan = boughtIn(instance, plan.items).length;

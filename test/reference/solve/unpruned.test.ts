@@ -11,6 +11,7 @@ import { everywhere, notBettered } from '../../../src-main/domain/solve/bounds/r
 import { run } from '../../../src-main/domain/solve/program/run.ts';
 import { scenarioOf, undecided } from '../../../src-main/domain/solve/search/scenario.ts';
 import { search } from '../../../src-main/domain/solve/search/search.ts';
+import { type Tuning } from '../../../src-main/domain/solve/search/tuning.ts';
 import { pureWeights } from '../../../src-main/domain/solve/bounds/weights.ts';
 import { runs } from '../../support/runs.ts';
 import { realistic } from '../../bench/support/solve-instances.ts';
@@ -28,8 +29,20 @@ const unpruned = (instance: Instance): Found[] => {
   return run(ladder, scenario, arcs, bounds, prune, new Labels(), new Watch());
 };
 
-const pruned = (instance: Instance): Found[] =>
-  search(layOut(instance), { accept: notBettered, slopes: null }, new Watch());
+const pruned = (instance: Instance, tuning?: Tuning): Found[] =>
+  search(layOut(instance), { accept: notBettered, slopes: null }, new Watch(), tuning);
+
+/** Sizes at which every step that only saves time is taken, however small the question. */
+const EVERY_STEP: Tuning = {
+  fewArcs: 0,
+  mostBranches: 20,
+  manyArcs: 0,
+  manyToRun: 0,
+  parts: [2, 6, 12],
+  firstPart: 2,
+  secondPart: 5,
+  manyForSecond: 0,
+};
 
 /** Coarse figures, so that many bags tie. */
 const coarse = (instance: Instance): Instance => ({
@@ -62,5 +75,12 @@ test('40 items, 60 realistic instances with coarse figures, so that ties abound'
   for (let seed = 0; seed < runs(60); seed++) {
     const instance = coarse(realistic(seed, 40));
     expect(pruned(instance), `seed ${seed}`).toEqual(unpruned(instance));
+  }
+});
+
+test('40 items, 40 realistic instances with every step taken that only saves time', () => {
+  for (let seed = 0; seed < runs(40); seed++) {
+    const instance = realistic(seed, 40);
+    expect(pruned(instance, EVERY_STEP), `seed ${seed}`).toEqual(unpruned(instance));
   }
 });

@@ -17,6 +17,8 @@ export class Prune {
   readonly #y: Float64Array;
   /** Rows by corner, columns by weights: the most that a sum may be there. */
   readonly #most: Float64Array;
+  /** The corner that was reached last time. */
+  #witness = 0;
 
   constructor(ladder: Ladder, region: Region, weights: Weights) {
     const { size, cost, penalty } = weights;
@@ -61,6 +63,10 @@ export class Prune {
     const y = this.#y;
     const cost = this.least[0] as number;
     const penalty = this.least[1] as number;
+    const witness = this.#witness;
+    if ((x[witness] as number) >= cost && (y[witness] as number) >= penalty && this.#reaches(witness)) {
+      return false;
+    }
     let lo = 0;
     let hi = x.length;
     while (lo < hi) {
@@ -69,7 +75,10 @@ export class Prune {
       else hi = middle;
     }
     for (; lo < x.length && (y[lo] as number) >= penalty; lo++) {
-      if (this.#reaches(lo)) return false;
+      if (this.#reaches(lo)) {
+        this.#witness = lo;
+        return false;
+      }
     }
     return true;
   }

@@ -59,4 +59,34 @@ describe('alternatives', () => {
     };
     expect(others(5, set)).toEqual([['s:1', []]]);
   });
+  it('clubs are matched by carry, whatever their ids', () => {
+    // Two holes of 300, each mended by one club; the second way has its ids the other way round.
+    const holes = instance(
+      [
+        item('a', { carryDy: 1600 }),
+        item('m', { carryDy: 1300 }),
+        item('z', { carryDy: 1000 }),
+        candidate('p1', 20, { carryDy: 1450, kind: 'hybrid' }),
+        candidate('p2', 20, { carryDy: 1150, kind: 'iron' }),
+        candidate('q2', 22, { carryDy: 1455, kind: 'hybrid' }),
+        candidate('q1', 22, { carryDy: 1155, kind: 'iron' }),
+        candidate('wood', 24, { carryDy: 1450, kind: 'fairway' }),
+      ],
+      { bands: asked.bands, top: { atLeastDy: 1600, weight: 2 }, bottom: { atMostDy: 1000, weight: 2 } },
+    );
+    const both = solve(holes);
+    if (both.headline === null) throw new Error('both holes can be mended');
+    const ways = alternatives(holes, both.headline, { most: 5, penalty: 0, curve: both.frontier }).map(
+      ({ point, similar }) =>
+        [point, ...similar].map(({ items }) => items.slice(1, -1).filter((id) => id !== 'm')),
+    );
+    expect(both.headline.items).toEqual(['a', 'm', 'p1', 'p2', 'z']);
+    // All that buy a hybrid and an iron stand behind the plan; the others buy the wood, each once.
+    expect(ways).toEqual([
+      [
+        ['p2', 'wood'],
+        ['q1', 'wood'],
+      ],
+    ]);
+  });
 });

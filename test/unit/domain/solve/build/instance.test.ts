@@ -165,7 +165,10 @@ describe('top', () => {
     expect(instanceOf(withClub(bagFile(), 'driver', { carry: 190 })).top.atLeastDy).toBe(1820);
   });
   it('is the longest club where no driver is owned', () => {
-    expect(instanceOf(without(bagFile(), 'driver')).top).toEqual({ atLeastDy: 1770, weight: 2 });
+    const { top, bands } = instanceOf(without(bagFile(), 'driver'));
+    expect(top).toEqual({ atLeastDy: 1770, weight: 2 });
+    // Long clubs still go by a driver, the modelled one, and not by the longest club's 177 yd.
+    expect(bands[1]?.fromDy).toBeGreaterThan(0.7 * 1850);
   });
   it('is the modelled driver where nothing is owned', () => {
     const file = bagFile({ clubs: [] });

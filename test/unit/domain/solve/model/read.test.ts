@@ -97,6 +97,13 @@ test.each([
   for (const { message, remedy } of refusals) expect([message, remedy]).not.toContain('');
 });
 
+test('what may be left out is told to be; what has to be given is not', () => {
+  const remedies = refusalsOf({ limit: 'x', items: [{ ...club, id: 3, tier: 'x' }] }).map(
+    ({ remedy }) => remedy,
+  );
+  expect(remedies.map((remedy) => remedy.includes('leave it out'))).toEqual([true, false, true]);
+});
+
 test('all refusals at once, and all of them in the message', () => {
   const json = { limit: 'many', items: [{ ...club, price: true }], colour: 1 };
   expect(refusalsOf(json).map((r) => r.path)).toEqual(['$.limit', '$.items[0].price', '$.colour']);

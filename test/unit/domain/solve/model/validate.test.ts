@@ -161,6 +161,8 @@ describe('putters and locks', () => {
 });
 
 test('each refusal names the value', () => {
+  const putters = ['p', 'q'].map((id) => item(id, { kind: 'putter', locked: true }));
+  expect(checkInstance(instance(putters)).map(({ value }) => value)).toEqual([['p', 'q']]);
   const of = instance([item('a', { misfit: -3 })], { tierWeight: 1.5, budget: -7 });
   expect(checkInstance(of).map(({ value }) => value)).toEqual([-3, 1.5, -7]);
 });

@@ -31,6 +31,9 @@ export const planQuestion = ({ before, budget }: PlanTerms, curve: readonly Reac
     // What another bag betters is never the plan: without this, too much of what costs more would be looked at.
     return meet(notBettered(found), wanted(best, { before, budget }));
   };
+  if (budget === null && needsMending && curve.length > 1) {
+    return { accept, slopes: [slopeAt(curve, MENDED)] };
+  }
   if (budget === null || budget === 0) return { accept, slopes: null };
   // Along it all scores are equal: cost for a unit of penalty.
   const scored = (2 * budget) / scaleOf(before);

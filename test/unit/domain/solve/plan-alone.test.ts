@@ -108,7 +108,12 @@ describe('the slopes to look along', () => {
     const [low, high] = planQuestion({ before: 200, budget: 100 }, curve).slopes ?? [];
     expect([low, high]).toEqual([1, Math.sqrt(2)]);
   });
-  test('are those of what is found where money is no measure', () => {
+  test('are that of the curve alone where money is no measure', () => {
+    expect(planQuestion({ before: 200, budget: null }, curve).slopes).toEqual([Math.sqrt(2)]);
+  });
+  test('are those of what is found where there is neither', () => {
+    expect(planQuestion({ before: 200, budget: null }, []).slopes).toBeNull();
+    expect(planQuestion({ before: 200, budget: null }, curve.slice(0, 1)).slopes).toBeNull();
     expect(planQuestion({ before: 60, budget: null }, curve).slopes).toBeNull();
     expect(planQuestion({ before: 60, budget: 0 }, curve).slopes).toBeNull();
   });

@@ -24,8 +24,8 @@ export const boundToGo = (ladder: Ladder, scenario: Scenario, arcs: Arcs, weight
     const i = arcs.positions[p] as number;
     if (allowed[i] === 0) continue;
     const skipped = leastSkipCost[i + 1] as number;
-    for (let v = i; v < 2 * n; v += n) {
-      if (v !== i && leads[i] === 0) break;
+    const nodes = leads[i] === 1 ? 2 * n : n;
+    for (let v = i; v < nodes; v += n) {
       if (lockedFrom[i + 1] === 0) {
         for (let t = 0; t < size; t++) {
           toGo[v * size + t] = (cost[t] as number) * all + (weight[t] as number) * (bottom[i] as number);
@@ -107,8 +107,7 @@ export const boundUpTo = (ladder: Ladder, scenario: Scenario, arcs: Arcs, weight
       if (lead) upTo[(n + i) * size + t] = first + kept;
       upTo[i * size + t] = (lead ? later : Math.min(first, later)) + kept;
     }
-    for (let v = i; v < 2 * n; v += n) {
-      if (v !== i && !lead) break;
+    for (let v = i; v < (lead ? 2 * n : n); v += n) {
       for (let t = 0; t < size; t++) base[t] = (upTo[v * size + t] as number) - (cost[t] as number) * passed;
       spread(arcs, v, weights, base, reached);
     }
@@ -174,7 +173,7 @@ export const leastSums = (
         (count[t] as number) +
         (toGo[row + t] as number) +
         (starts[t] as number);
-      if (sum < (sums[t] as number)) sums[t] = sum;
+      sums[t] = Math.min(sums[t] as number, sum);
     }
   }
 };

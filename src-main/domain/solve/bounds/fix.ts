@@ -25,8 +25,8 @@ export const fixArcs = (
   for (const i of arcs.positions) {
     const passed = leastSkipCost[i + 1] as number;
     const paid = (leastSkipCost[i] as number) + (leastPrice[i] as number);
-    for (let v = i; v < 2 * n; v += n) {
-      if (v !== i && leads[i] === 0) break;
+    const nodes = leads[i] === 1 ? 2 * n : n;
+    for (let v = i; v < nodes; v += n) {
       for (let t = 0; t < size; t++) {
         const at = v * size + t;
         least[t] = (upTo[at] as number) + (toGo[at] as number);

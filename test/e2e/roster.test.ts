@@ -21,6 +21,35 @@ beforeAll(async () => {
 
 afterAll(() => (program as Program | undefined)?.close());
 
+test('what is changed elsewhere while the window only begins to listen is not missed', async () => {
+  let letThrough: () => void = () => undefined;
+  const held = new Promise<void>((done) => (letThrough = done));
+  await page.route('**/events', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.reload();
+  await page.getByRole('heading', { level: 1, name: 'Players' }).waitFor();
+  // Time for the first reads to be answered, if they do not wait.
+  await page.waitForTimeout(300);
+  await page.evaluate(() =>
+    fetch('/call', {
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json' },
+      body: JSON.stringify({ call: 'players.openDemo', args: { demo: 'invented-bag' } }),
+    }),
+  );
+  letThrough();
+  await page.getByRole('rowheader', { name: /Rowan Ashdown/ }).waitFor();
+  await page.getByRole('banner').getByRole('button', { name: 'Undo' }).click();
+  await page
+    .getByText(/^Taken back: demo/)
+    .first()
+    .waitFor();
+  await page.getByRole('heading', { name: /Which gaps in the bag matter/ }).waitFor();
+  await page.unrouteAll();
+});
+
 test('the roster is planned anew as a whole, and those with open findings are kept in sight', async () => {
   await page.evaluate(
     async (texts) => {

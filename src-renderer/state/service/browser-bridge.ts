@@ -1,12 +1,29 @@
 import type { Bridge, CallAnswer, CallRequest, HostEvent } from '../../../src-main/contract/gate.ts';
 import { words } from '../../words/index.ts';
 
-/** `POST /call` and `GET /events` of our own origin. A call rejects where nobody answers. */
+/** How long calls wait for the stream of events to open, which takes a round trip unless something is amiss. */
+const MOST_WAIT_MS = 1000;
+
+/**
+ * `POST /call` and `GET /events` of our own origin. A call rejects where nobody answers. While the stream of events
+ * opens, calls wait for it: what changed between their answers and its first event would never be heard of.
+ */
 export function browserBridge(): Bridge {
-  return { call, onEvent };
+  let listening = Promise.resolve();
+  return {
+    async call(request) {
+      await listening;
+      return send(request);
+    },
+    onEvent(listener) {
+      const { close, settled } = listen(listener);
+      listening = settled;
+      return close;
+    },
+  };
 }
 
-async function call(request: CallRequest): Promise<CallAnswer> {
+async function send(request: CallRequest): Promise<CallAnswer> {
   const response = await fetch('/call', {
     method: 'POST',
     headers: { 'Content-Type': 'application/json' },
@@ -25,18 +42,29 @@ export async function answerOf(response: Response): Promise<CallAnswer> {
 }
 
 /**
- * After a lost connection the events in between are gone, so a "changed" of our own making has the screens read anew.
+ * After a lost connection, or one that came late, the events in between are gone, so a "changed" of our own making has
+ * the screens read anew.
+ * @returns `settled` once the stream is open, or is not to be waited for.
  */
-function onEvent(listener: (event: HostEvent) => void): () => void {
+function listen(listener: (event: HostEvent) => void): { close: () => void; settled: Promise<void> } {
   const source = new EventSource('/events');
   let lost = false;
+  const settled = new Promise<void>((done) => {
+    const giveUp = () => {
+      lost = true;
+      done();
+    };
+    const late = setTimeout(giveUp, MOST_WAIT_MS);
+    source.addEventListener('error', giveUp);
+    source.addEventListener('open', () => {
+      clearTimeout(late);
+      if (lost) listener({ event: 'changed', data: { call: 'reconnected' } });
+      lost = false;
+      done();
+    });
+  });
   source.addEventListener('message', ({ data }: MessageEvent<string>) => {
     listener(JSON.parse(data) as HostEvent);
   });
-  source.addEventListener('error', () => (lost = true));
-  source.addEventListener('open', () => {
-    if (lost) listener({ event: 'changed', data: { call: 'reconnected' } });
-    lost = false;
-  });
-  return () => source.close();
+  return { close: () => source.close(), settled };
 }

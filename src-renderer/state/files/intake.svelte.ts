@@ -7,6 +7,7 @@ import { isoDay } from '../format/formats.ts';
 import type { Page } from '../window/places.ts';
 import type { Records } from '../service/records.svelte.ts';
 import type { Route } from '../window/route.svelte.ts';
+import { folderOf } from './folder.ts';
 import { mostBytes, sentName } from './sending.ts';
 
 /** A file that was sent and waits for its preview to be agreed to. `day`: it was last changed, where that is known. */
@@ -15,6 +16,9 @@ export type RefusedFile = { file: string; error: CallError };
 /** `next`: where what came in can be looked at. */
 export type TakenFile = { key: number; file: string; text: string; next?: Next };
 type Next = { text: string; screen: Page };
+
+/** What of a folder was not taken in, by its place there; `found` is how many bag files it had. */
+export type LeftAside = { folder: string; found: number; names: readonly string[] };
 
 /** What is looked at now: bag files together, any other file by itself. */
 export type Group =
@@ -46,6 +50,7 @@ export class Intake {
   #waiting = $state.raw<readonly WaitingFile[]>([]);
   #refused = $state.raw<readonly RefusedFile[]>([]);
   #taken = $state.raw<readonly TakenFile[]>([]);
+  #leftAside = $state.raw<LeftAside | null>(null);
   #sending = $state<string | null>(null);
   #last = 0;
 
@@ -74,6 +79,11 @@ export class Intake {
     return this.#taken;
   }
 
+  /** Of the folder that was chosen last; null where files were. */
+  get leftAside(): LeftAside | null {
+    return this.#leftAside;
+  }
+
   /** The name of the file that is being sent now. */
   get sending(): string | null {
     return this.#sending;
@@ -93,18 +103,31 @@ export class Intake {
   }
 
   async take(files: Iterable<File>): Promise<void> {
-    const all = [...files];
-    if (all.length === 0) return;
+    await this.#take(
+      [...files].map((file) => ({ file, name: file.name })),
+      null,
+    );
+  }
+
+  /** The bag files of a folder; the others are named and left aside. */
+  async takeFolder(files: Iterable<File>): Promise<void> {
+    const { name, bags, aside } = folderOf([...files]);
+    await this.#take(bags, { folder: name, found: bags.length, names: aside });
+  }
+
+  async #take(files: readonly { file: File; name: string }[], leftAside: LeftAside | null): Promise<void> {
+    if (files.length === 0 && leftAside === null) return;
     this.#refused = [];
     this.#taken = [];
+    this.#leftAside = leftAside;
     this.#route.go('files');
-    for (const file of all) {
-      this.#sending = file.name;
+    for (const { file, name } of files) {
+      this.#sending = name;
       try {
-        this.#add(await this.#send(file), dayOf(file));
+        this.#add(await this.#send(file, name), dayOf(file));
       } catch (error) {
         if (!(error instanceof CallFailed)) throw error;
-        this.#refused = [...this.#refused, { file: file.name, error: error.error }];
+        this.#refused = [...this.#refused, { file: name, error: error.error }];
       }
     }
     this.#sending = null;
@@ -159,7 +182,7 @@ export class Intake {
     return gone;
   }
 
-  async #send(file: File): Promise<Incoming> {
+  async #send(file: File, name: string): Promise<Incoming> {
     const most = mostBytes(file.name);
     const refuse = (message: string) => new CallFailed({ kind: 'refused', message });
     if (file.size > most) throw refuse(words.files.tooLarge(megabytes(file.size), megabytes(most)));
@@ -170,7 +193,7 @@ export class Intake {
       .catch(() => {
         throw refuse(words.files.unreadable);
       });
-    return this.#records.client.upload(file, sentName(file.name));
+    return this.#records.client.upload(file, sentName(name));
   }
 }
 

@@ -25,7 +25,8 @@ const bagFile = (name: string, text: string) => ({
   mimeType: 'application/json',
   buffer: Buffer.from(text),
 });
-const chooseFile = (file: ReturnType<typeof bagFile>) => page.locator('input[type=file]').setInputFiles(file);
+const chooseFile = (file: ReturnType<typeof bagFile>) =>
+  page.locator('input[type=file][multiple]').setInputFiles(file);
 const names = () =>
   page.getByRole('table', { name: 'Players in use' }).getByRole('rowheader').allInnerTexts();
 

@@ -6,10 +6,19 @@ export const files: typeof english = {
     heading: 'Dateien',
     open: 'Dateien',
     choose: 'Dateien wählen …',
+    chooseFolder: 'Ordner mit Bag-Dateien wählen …',
     import: 'Dateien einlesen …',
     drop: 'Loslassen, um zu sehen, was darin steht',
     dropHint: 'Oder Dateien irgendwo auf dieses Fenster ziehen.',
     first: 'Was eine Datei bringt, ist zu sehen, bevor etwas davon aufgenommen wird.',
+    folderHint:
+      'Aus einem Ordner kommen seine Bag-Dateien, höchstens 500. Falls gefragt wird, ob sie hochgeladen werden sollen: Sie bleiben auf diesem Rechner.',
+    folder: {
+      aside: (folder, names) => `In ${folder} beiseitegelassen: ${names}.`,
+      more: (n) => `${String(n)} weitere`,
+      none: (folder) => `In ${folder} ist keine Bag-Datei.`,
+      empty: 'In diesem Ordner ist keine Datei.',
+    },
     sending: (file) => `${file} wird gelesen …`,
     looking: 'Die Datei wird angesehen …',
     fromBag: 'Schläge aus einer Datei einlesen …',
@@ -35,7 +44,7 @@ export const files: typeof english = {
     tooLarge: (megabytes, most) =>
       `Sie hat ${megabytes} MB, eine Datei dieser Art höchstens ${most} MB. Bitte prüfen, ob es die richtige ist, oder sie teilen.`,
     unreadable:
-      'Sie lässt sich nicht lesen: vielleicht ein Ordner, oder eine verschobene Datei. Bitte die Dateien selbst wählen.',
+      'Sie lässt sich nicht lesen: vielleicht ein Ordner, oder eine verschobene Datei. Bitte die Dateien selbst wählen, oder den Ordner mit seiner eigenen Schaltfläche.',
     refused: (file) => `${file} wurde nicht eingelesen. Nichts hat sich geändert.`,
     dismiss: 'Weglegen',
     putAway: 'Weglassen',

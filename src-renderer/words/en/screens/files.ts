@@ -30,10 +30,19 @@ export const files = {
     heading: 'Files',
     open: 'Files',
     choose: 'Choose files …',
+    chooseFolder: 'Choose a folder of bag files …',
     import: 'Import files …',
     drop: 'Let go to see what it would bring',
     dropHint: 'Or drop files anywhere on this window.',
     first: 'You see what a file would bring before anything of it is kept.',
+    folderHint:
+      'Of a folder its bag files are taken, 500 at most. If you are asked whether to upload them: they stay on this machine.',
+    folder: {
+      aside: (folder: string, names: string) => `Left aside in ${folder}: ${names}.`,
+      more: (n: number) => `${String(n)} more`,
+      none: (folder: string) => `There is no bag file in ${folder}.`,
+      empty: 'There is no file in this folder.',
+    },
     sending: (file: string) => `Reading ${file} …`,
     looking: 'Looking into the file …',
     fromBag: 'Take in shots from a file …',
@@ -53,7 +62,7 @@ export const files = {
     tooLarge: (megabytes: string, most: string) =>
       `It has ${megabytes} MB, and a file of its kind at most ${most} MB. Check that it is the right file, or split it.`,
     unreadable:
-      'It cannot be read: a folder, perhaps, or a file that was moved. Choose the files themselves.',
+      'It cannot be read: a folder, perhaps, or a file that was moved. Choose the files themselves, or the folder by its own button.',
     refused: (file: string) => `${file} was not taken in. Nothing was changed.`,
     dismiss: 'Put this away',
     putAway: 'Leave it out',

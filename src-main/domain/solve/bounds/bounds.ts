@@ -104,7 +104,7 @@ export const boundUpTo = (ladder: Ladder, scenario: Scenario, arcs: Arcs, weight
       const first =
         arcs.start[i] === 1 ? (starts[t] as number) + (weight[t] as number) * (top[i] as number) : Infinity;
       const later = reached[i * size + t] as number;
-      if (lead) upTo[(n + i) * size + t] = first + kept;
+      upTo[(n + i) * size + t] = first + kept;
       upTo[i * size + t] = (lead ? later : Math.min(first, later)) + kept;
     }
     for (let v = i; v < (lead ? 2 * n : n); v += n) {

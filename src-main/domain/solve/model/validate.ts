@@ -14,8 +14,8 @@ const BASES: readonly string[] = ['net', 'cash'];
 
 type Refuse = (path: string, value: unknown, message: string, remedy: string) => void;
 
-const checkWhole = (refuse: Refuse, path: string, value: unknown): boolean => {
-  if (typeof value === 'number' && Number.isSafeInteger(value) && value >= 0) return true;
+const checkWhole = (refuse: Refuse, path: string, value: unknown): void => {
+  if (typeof value === 'number' && Number.isSafeInteger(value) && value >= 0) return;
   const large = typeof value === 'number' && value > Number.MAX_SAFE_INTEGER;
   refuse(
     path,
@@ -23,16 +23,10 @@ const checkWhole = (refuse: Refuse, path: string, value: unknown): boolean => {
     large ? 'is too large to be counted exactly' : 'is not a whole number of at least 0',
     `Give a whole number from 0 to ${Number.MAX_SAFE_INTEGER}.`,
   );
-  return false;
 };
 
-/** Checks the named keys; true when all of them are whole. */
-const checkAll = <T extends object>(
-  refuse: Refuse,
-  path: string,
-  of: T,
-  keys: (keyof T & string)[],
-): boolean => keys.map((key) => checkWhole(refuse, at(path, key), of[key])).every(Boolean);
+const checkAll = <T extends object>(refuse: Refuse, path: string, of: T, keys: (keyof T & string)[]): void =>
+  keys.forEach((key) => checkWhole(refuse, at(path, key), of[key]));
 
 const checkIds = (refuse: Refuse, instance: Instance): void => {
   const seen = new Map<string, string>();

@@ -89,4 +89,29 @@ describe('alternatives', () => {
       ],
     ]);
   });
+  it('a set of the same two clubs is not like two single clubs', () => {
+    const holes = instance(
+      [
+        item('a', { carryDy: 1600 }),
+        item('m', { carryDy: 1300, locked: true }),
+        item('z', { carryDy: 1000 }),
+        candidate('p1', 20, { carryDy: 1450, kind: 'iron' }),
+        candidate('p2', 20, { carryDy: 1150, kind: 'iron' }),
+        candidate('s1', 0, { carryDy: 1450, kind: 'iron', lot: 's' }),
+        candidate('s2', 0, { carryDy: 1150, kind: 'iron', lot: 's' }),
+      ],
+      {
+        bands: asked.bands,
+        top: { atLeastDy: 1600, weight: 2 },
+        bottom: { atMostDy: 1000, weight: 2 },
+        lots: [lot('s', { price: 45 })],
+      },
+    );
+    const both = solve(holes);
+    if (both.headline === null) throw new Error('both holes can be mended');
+    const ways = alternatives(holes, both.headline, { most: 5, penalty: 0, curve: both.frontier });
+    expect(ways.map(({ point, similar }) => [point.items, similar.length])).toEqual([
+      [['a', 'm', 's1', 's2', 'z'], 0],
+    ]);
+  });
 });

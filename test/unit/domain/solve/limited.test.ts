@@ -51,4 +51,39 @@ describe('solveLimited', () => {
   it('still ends at once when it is told to stop', () => {
     expect(() => solveLimited(smallInstance(3, 12), { shouldStop: () => true })).toThrow(/stopped/);
   });
+  it('bounds by sets that are free, within the budget and all that owned sets bring', () => {
+    // A hole of 300: a club at half way mends it; at a third, half of it. Sets of two are sold and bought whole.
+    const items = [
+      item('a', { carryDy: 1300 }),
+      item('z', { carryDy: 1000 }),
+      item('o1', { carryDy: 1300, lot: 'mine' }),
+      item('o2', { carryDy: 1000, lot: 'mine' }),
+      candidate('half', 60, { carryDy: 1150 }),
+      candidate('third', 30, { carryDy: 1200 }),
+      candidate('s1', 0, { carryDy: 1300, lot: 'set' }),
+      candidate('s2', 0, { carryDy: 1000, lot: 'set' }),
+    ];
+    const boundAt = (budget: number | null, carryDy = 1300): number | undefined =>
+      solveLimited(
+        instance(
+          items.map((one) => (one.id === 's1' ? { ...one, carryDy } : one)),
+          {
+            lots: [lot('mine', { origin: 'owned', resale: 20 }), lot('set', { price: 100 })],
+            bands: [{ fromDy: 0, wideDy: 150, crowdedDy: 0, wideWeight: 2, crowdWeight: 0 }],
+            top: { atLeastDy: 1300, weight: 2 },
+            bottom: { atMostDy: 1000, weight: 2 },
+            budget,
+          },
+        ),
+        { maxLabels: 1 },
+      ).unproven?.penaltyAtLeast;
+    // 20 for the owned set come on top of the budget.
+    expect(boundAt(40)).toBe(0);
+    expect(boundAt(39)).toBe(2 * 50);
+    expect(boundAt(10)).toBe(2 * 50);
+    expect(boundAt(9)).toBe(2 * 150);
+    expect(boundAt(null)).toBe(0);
+    // A member of a set that would mend the hole is taken to cost nothing.
+    expect(boundAt(0, 1150)).toBe(0);
+  });
 });

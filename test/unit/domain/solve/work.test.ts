@@ -6,6 +6,8 @@ import {
   frontier,
   headline,
   MENDED,
+  solve,
+  walkAways,
   type Instance,
 } from '../../../../src-main/domain/solve/index.ts';
 import { realistic } from '../../../bench/support/solve-instances.ts';
@@ -41,6 +43,7 @@ describe.each<{ name: string; asked: (seed: number) => Instance; most: Record<st
       plan: [2144, 1390, 2029, 1880, 1137],
       within: [383, 0, 0, 0, 0],
       again: [74, 269, 199, 71, 59],
+      prices: [402, 406, 1125, 1596, 616],
     },
   },
   {
@@ -52,6 +55,7 @@ describe.each<{ name: string; asked: (seed: number) => Instance; most: Record<st
       plan: [764, 2358, 719, 1958, 1402],
       within: [349, 0, 363, 244, 393],
       again: [35, 52, 104, 65, 85],
+      prices: [168, 677, 153, 446, 387],
     },
   },
   {
@@ -63,6 +67,7 @@ describe.each<{ name: string; asked: (seed: number) => Instance; most: Record<st
       plan: [924, 1269, 1510, 1206, 867],
       within: [0, 303, 0, 0, 369],
       again: [118, 117, 66, 44, 73],
+      prices: [329, 412, 1541, 240, 430],
     },
   },
   {
@@ -74,6 +79,7 @@ describe.each<{ name: string; asked: (seed: number) => Instance; most: Record<st
       plan: [1046, 750, 412, 955, 490],
       within: [371, 0, 0, 0, 0],
       again: [41, 77, 85, 41, 37],
+      prices: [402, 223, 0, 873, 0],
     },
   },
   {
@@ -85,6 +91,7 @@ describe.each<{ name: string; asked: (seed: number) => Instance; most: Record<st
       plan: [3191, 3947, 8017, 6024, 3503],
       within: [383, 0, 0, 0, 0],
       again: [74, 2031, 1767, 925, 1219],
+      prices: [402, 369, 0, 871, 0],
     },
   },
   {
@@ -96,6 +103,7 @@ describe.each<{ name: string; asked: (seed: number) => Instance; most: Record<st
       plan: [3337, 9081, 2824, 4614, 9427],
       within: [0, 0, 0, 0, 0],
       again: [3337, 9081, 2824, 4614, 9427],
+      prices: [287, 2496, 216, 803, 129],
     },
   },
 ])('work: $name', ({ asked, most }) => {
@@ -118,5 +126,13 @@ describe.each<{ name: string; asked: (seed: number) => Instance; most: Record<st
       worse('within', (of, hooks) => cheapestWithin(of, { penalty: MENDED }, frontier(of), hooks)),
     ).toEqual([]);
     expect(worse('again', (of, hooks) => headline(of, hooks, frontier(of)))).toEqual([]);
+  });
+  test('walk-away prices', () => {
+    expect(
+      worse('prices', (of, hooks) => {
+        const { frontier: curve, headline: plan } = solve(of);
+        return plan === null ? null : walkAways(of, curve, plan, hooks);
+      }),
+    ).toEqual([]);
   });
 });

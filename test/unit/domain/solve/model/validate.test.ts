@@ -156,6 +156,7 @@ describe('putters and locks', () => {
       checkInstance(instance([...putters, ...pair], { excused: [names] })).map(({ path }) => path);
     expect(paths(['p', 'q'])).toEqual(['$.excused[0][0]', '$.excused[0][1]']);
     expect(paths(['q', 'a'])).toEqual(['$.excused[0][0]']);
+    expect(paths(['x', 'a'])).toEqual(['$.excused[0][0]']);
     expect(paths(['x', 'y'])).toEqual(['$.excused[0][0]', '$.excused[0][1]']);
   });
 });
@@ -165,6 +166,13 @@ test('each refusal names the value', () => {
   expect(checkInstance(instance(putters)).map(({ value }) => value)).toEqual([['p', 'q']]);
   const of = instance([item('a', { misfit: -3 })], { tierWeight: 1.5, budget: -7 });
   expect(checkInstance(of).map(({ value }) => value)).toEqual([-3, 1.5, -7]);
+});
+
+test('the largest penalty that can be added exactly is let in, a unit more is not', () => {
+  const heavy = (...misfits: number[]) =>
+    instance(misfits.map((misfit, i) => item(`c${String(i)}`, { misfit, carryDy: 0 })));
+  expect(checkInstance(heavy(LARGEST_TOTAL))).toEqual([]);
+  expect(checkInstance(heavy(LARGEST_TOTAL, 1)).map(({ path }) => path)).toEqual(['$']);
 });
 
 test('totals are not reckoned from what is refused', () => {

@@ -165,6 +165,10 @@ describe('a club that leaves', () => {
     const crowded = withClub(usual, '8i', { carry: 128 });
     expect(line(crowded, ['8i'], '8i')?.why).toMatch(/within 1 yd of 7i/);
     expect(line(crowded, ['7i'], '7i')?.why).toMatch(/within 1 yd of 8i/);
+    // Of two crowded pairs its own.
+    const twice = withClub(crowded, 'sw', { carry: 89 });
+    expect(line(twice, ['sw'], 'sw')?.why).toMatch(/within 1 yd of gw/);
+    expect(line(twice, ['5i'], '5i')?.why).toMatch(/costs nothing/);
     expect(line(usual, ['gw'], 'gw')?.why).toMatch(/costs nothing on this ladder/);
     const lobs = Array.from({ length: 3 }, (_, i) => ({
       id: `w${String(i)}`,

@@ -41,6 +41,12 @@ describe('driver-behind-irons', () => {
   it('does not fire within 10 %', () => {
     expect(driverBehindIrons(viewOf(bagFile()))).toEqual([]);
   });
+  it('looks at the driver wherever it lies in the bag', () => {
+    const file = driver({ carry: 178 });
+    expect(driverBehindIrons(viewOf({ ...file, clubs: file.clubs.toReversed() }))).toMatchObject([
+      { clubs: ['driver', '7i'] },
+    ]);
+  });
   it('cannot tell without a 7-iron carry', () => {
     const file = driver({ carry: 178 });
     expect(
@@ -171,6 +177,14 @@ describe('flex', () => {
         ),
       ),
     ).toEqual([]);
+  });
+  it('high and low are the same from either side', () => {
+    const miss = (handed: 'left' | 'right', label: 'A' | 'X', side: 'high' | 'low') =>
+      flex(viewOf(withClub(bagFile({}, { handed, miss: [side] }), 'driver', { flex: label })))[0]?.severity;
+    for (const handed of ['left', 'right'] as const) {
+      expect([miss(handed, 'A', 'high'), miss(handed, 'A', 'low')]).toEqual([2, 1]);
+      expect([miss(handed, 'X', 'high'), miss(handed, 'X', 'low')]).toEqual([1, 2]);
+    }
   });
   it('looks at the driver’s flex, not another club’s', () => {
     expect(flex(viewOf(withClub(bagFile(), '7i', { flex: 'X' })))).toEqual([]);

@@ -133,5 +133,7 @@ describe('what is not known', () => {
     const plain = flightsOf(bagFile())['7i'];
     expect(plain).not.toBeNull();
     expect(flightsOf(withClub(bagFile(), '7i', { lengthIn: 55 }))['7i']).toEqual(plain);
+    // A club's length is taken: the longer iron gives the same carry at less speed, so it flies otherwise.
+    expect(flightsOf(withClub(bagFile(), '7i', { lengthIn: 39 }))['7i']?.apexYd).not.toBe(plain?.apexYd);
   });
 });

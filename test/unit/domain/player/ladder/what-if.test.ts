@@ -27,6 +27,24 @@ describe('ladderInAir', () => {
       expect(rung.carryYd).toBeCloseTo(ladder[i]?.carryYd ?? 0, 9);
     });
   });
+  it('a range moves with its carry; a club of unknown loft, or a player of unknown speed, stays', () => {
+    const air = { temperatureC: 15, humidity: 0.5, altitudeM: 1500 };
+    ladderInAir(ladder, model, air).forEach((rung, i) => {
+      const { carryYd, lowYd, highYd } = ladder[i] ?? rung;
+      const factor = rung.carryYd / carryYd;
+      expect(factor).toBeGreaterThan(1);
+      expect([rung.lowYd / lowYd, rung.highYd / highYd]).toEqual([
+        expect.closeTo(factor, 9),
+        expect.closeTo(factor, 9),
+      ]);
+    });
+    const [driver, ...rest] = ladder;
+    const { loftDeg: _loft, ...bare } = driver!;
+    const moved = ladderInAir([bare, ...rest], model, air);
+    expect(moved[0]).toEqual(bare);
+    expect(moved[1]?.carryYd).toBeGreaterThan(rest[0]?.carryYd ?? Infinity);
+    expect(ladderInAir(ladder, { ...model, driverSpeedMph: null }, air)).toEqual(ladder);
+  });
   it('cold air takes carry away', () => {
     const cold = ladderInAir(ladder, model, { ...model.air, temperatureC: 0 });
     for (const [i, rung] of cold.entries()) expect(rung.carryYd).toBeLessThan(ladder[i]?.carryYd ?? 0);

@@ -304,5 +304,6 @@ describe('a second language', () => {
   });
   it('falls back to English', () => {
     expect(reportWords('fr-FR').language).toBe('en');
+    expect(reportWords('constructor').language).toBe('en');
   });
 });

@@ -1,33 +1,35 @@
 import type { CallArgs, CallResult } from '../../../src-main/contract/calls/index.ts';
+import type { FileSource } from '../../../src-main/contract/calls/program/incoming.ts';
 import type { Units } from '../../../src-main/contract/primitives.ts';
 import { Live } from '../service/live.svelte.ts';
 import type { Edited, Records } from '../service/records.svelte.ts';
 import type { WaitingFile } from './intake.svelte.ts';
 
 export type Decimal = '.' | ',';
+type TableCall = 'files.previewPrices' | 'files.previewRoster';
 
-/** A price list before it comes in. */
-export class PricesImport {
-  #records: Records;
-  #live: Live<'files.previewPrices'>;
-  #options: () => Omit<CallArgs<'files.previewPrices'>, 'decimal'>;
+/** A table before it comes in: looked at anew with each choice. */
+export abstract class TableImport<K extends TableCall> {
+  protected readonly records: Records;
+  protected readonly source: FileSource;
+  #live: Live<K>;
   #decimal = $state<Decimal>();
-  currency: string = $state('');
   skipBad = $state(false);
 
-  constructor(records: Records, file: WaitingFile, currency: string) {
-    this.#records = records;
-    this.currency = currency;
-    this.#options = () => ({ source: { upload: file.upload }, currency: this.currency });
-    this.#live = new Live({
-      client: records.client,
-      ticks: records.ticks,
-      name: 'files.previewPrices',
-      args: () => ({ ...this.#options(), decimal: this.#decimal }),
-    });
+  constructor(records: Records, file: WaitingFile, name: K) {
+    this.records = records;
+    this.source = { upload: file.upload };
+    const { client, ticks } = records;
+    this.#live = new Live({ client, ticks, name, args: () => this.question(this.#decimal) });
   }
 
-  get preview(): CallResult<'files.previewPrices'> | undefined {
+  /** @param decimal undefined leaves it to the figures */
+  protected abstract question(decimal: Decimal | undefined): CallArgs<K>;
+
+  /** How many would come in. */
+  abstract get coming(): number;
+
+  get preview(): CallResult<K> | undefined {
     return this.#live.value;
   }
 
@@ -41,60 +43,51 @@ export class PricesImport {
 
   set decimal(mark: Decimal) {
     this.#decimal = mark;
-  }
-
-  run(): Promise<Edited<'files.importPrices'>> {
-    const { decimal, skipBad } = this;
-    return this.#records.edit('files.importPrices', { ...this.#options(), decimal, skipBad });
   }
 }
 
-/** A roster before it comes in. */
-export class RosterImport {
-  #records: Records;
-  #live: Live<'files.previewRoster'>;
-  #options: () => Omit<CallArgs<'files.previewRoster'>, 'decimal'>;
-  #decimal = $state<Decimal>();
+export class PricesImport extends TableImport<'files.previewPrices'> {
+  currency: string = $state('');
+
+  constructor(records: Records, file: WaitingFile, currency: string) {
+    super(records, file, 'files.previewPrices');
+    this.currency = currency;
+  }
+
+  protected question(decimal: Decimal | undefined) {
+    return { source: this.source, currency: this.currency, decimal };
+  }
+
+  get coming(): number {
+    return this.preview?.ready ?? 0;
+  }
+
+  run(): Promise<Edited<'files.importPrices'>> {
+    const { skipBad } = this;
+    return this.records.edit('files.importPrices', { ...this.question(this.decimal), skipBad });
+  }
+}
+
+export class RosterImport extends TableImport<'files.previewRoster'> {
   units: Units = $state({ distance: 'yd', speed: 'mph', currency: '' });
-  skipBad = $state(false);
   skipKnown = $state(true);
 
   constructor(records: Records, file: WaitingFile, units: Units) {
-    this.#records = records;
+    super(records, file, 'files.previewRoster');
     this.units = { ...units };
-    this.#options = () => ({ source: { upload: file.upload }, units: $state.snapshot(this.units) });
-    this.#live = new Live({
-      client: records.client,
-      ticks: records.ticks,
-      name: 'files.previewRoster',
-      args: () => ({ ...this.#options(), decimal: this.#decimal }),
-    });
   }
 
-  get preview(): CallResult<'files.previewRoster'> | undefined {
-    return this.#live.value;
+  protected question(decimal: Decimal | undefined) {
+    return { source: this.source, units: $state.snapshot(this.units), decimal };
   }
 
-  get error() {
-    return this.#live.error;
-  }
-
-  get decimal(): Decimal {
-    return this.#decimal ?? this.preview?.decimal ?? '.';
-  }
-
-  set decimal(mark: Decimal) {
-    this.#decimal = mark;
-  }
-
-  /** How many would come in. */
   get coming(): number {
     const { ready = 0, known = 0 } = this.preview ?? {};
     return this.skipKnown ? ready - known : ready;
   }
 
   run(): Promise<Edited<'files.importRoster'>> {
-    const { decimal, skipBad, skipKnown } = this;
-    return this.#records.edit('files.importRoster', { ...this.#options(), decimal, skipBad, skipKnown });
+    const { skipBad, skipKnown } = this;
+    return this.records.edit('files.importRoster', { ...this.question(this.decimal), skipBad, skipKnown });
   }
 }

@@ -9,16 +9,8 @@ import {
 import type { Db } from '../../../db/sqlite.ts';
 import { fromBand } from '../bags/bag-rows.ts';
 import { moneyRefusals, noteFields } from '../prices/note-rows.ts';
-import {
-  badRows,
-  cellNumber,
-  cellText,
-  decimalIn,
-  readCsv,
-  writeCsv,
-  type BadRow,
-  type CsvSpec,
-} from './csv.ts';
+import { badRows, cellNumber, cellText, writeCsv, type BadRow, type CsvSpec } from './csv.ts';
+import { decimalOf, notNumber, readRows, type Bad } from './table-rows.ts';
 
 type Column =
   'archetype' | 'low' | 'likely' | 'high' | 'currency' | 'seen' | 'condition' | 'place' | 'remark';
@@ -43,8 +35,7 @@ export const PRICES_SPEC: CsvSpec<Column> = {
 
 /** The decimal mark that the file's figures show. @throws RefusedInput as readCsv */
 export function priceDecimal(text: string): '.' | ',' {
-  const { rows } = readCsv(text, PRICES_SPEC);
-  return decimalIn(rows.flatMap(({ cells }) => FIGURES.map((column) => cells[column] ?? '')));
+  return decimalOf(text, PRICES_SPEC, FIGURES);
 }
 
 export type PriceOptions = {
@@ -62,23 +53,15 @@ export type PriceList = {
 
 /** A price list as notes for everybody; each row is taken whole or listed as bad. @throws RefusedInput as readCsv */
 export function readPriceList(text: string, options: PriceOptions, known: ReadonlySet<string>): PriceList {
-  const { rows, bad, unknown } = readCsv(text, PRICES_SPEC);
-  const notes: PriceList['notes'] = [];
-  for (const { rowNumber, cells } of rows) {
-    const read = noteOfRow(cells, options, known);
-    if ('message' in read) bad.push({ rowNumber, ...read });
-    else notes.push({ rowNumber, note: read });
-  }
-  return { notes, bad: bad.sort((a, b) => a.rowNumber - b.rowNumber), unknown };
+  const { good, ...rest } = readRows(text, PRICES_SPEC, (cells) => noteOfRow(cells, options, known));
+  return { notes: good.map(({ rowNumber, row }) => ({ rowNumber, note: row })), ...rest };
 }
-
-type Bad = Omit<BadRow, 'rowNumber'>;
 
 function noteOfRow(
   cells: Partial<Record<Column, string>>,
   { decimal, currency }: PriceOptions,
   known: ReadonlySet<string>,
-): NewNote | Bad {
+): { row: NewNote } | Bad {
   const candidate: Record<string, unknown> = { ...cells };
   for (const column of ['place', 'remark'] as const) {
     const cell = cells[column];
@@ -90,12 +73,11 @@ function noteOfRow(
   // One price without a range is a range of its own, and to blame for what is wrong with it.
   const blamed = (column: string) =>
     (column === 'low' || column === 'high') && cells[column] === undefined ? 'likely' : column;
-  for (const column of ['low', 'likely', 'high'] as const) {
+  for (const column of FIGURES) {
     const cell = cells[column] ?? cells.likely;
     const amount = cell === undefined ? null : cellNumber(cell, decimal);
     if (cell === undefined || amount === null) {
-      const message = `it is not a plain number with a ${decimal === '.' ? 'point' : 'comma'}`;
-      return { column: blamed(column), value: cell ?? '', message };
+      return { column: blamed(column), value: cell ?? '', message: notNumber(decimal) };
     }
     candidate[column] = amount;
   }
@@ -115,7 +97,7 @@ function noteOfRow(
     return { column: 'archetype', value: note.archetype, message: 'the catalogue has no such archetype' };
   const [wrong] = moneyRefusals(note, (field) => field);
   return wrong === undefined
-    ? note
+    ? { row: note }
     : { column: blamed(wrong.path), value: wrong.value, message: wrong.message };
 }
 

@@ -9,17 +9,8 @@ import { listPlayers, readPlayer, roster } from '../../../db/repositories/bags/p
 import type { Db } from '../../../db/sqlite.ts';
 import { addPlayer } from '../bags/add-player.ts';
 import { usualBag } from '../bags/usual-bag.ts';
-import {
-  badRows,
-  cellHandicap,
-  cellNumber,
-  cellText,
-  decimalIn,
-  readCsv,
-  writeCsv,
-  type BadRow,
-  type CsvSpec,
-} from './csv.ts';
+import { badRows, cellHandicap, cellNumber, cellText, writeCsv, type BadRow, type CsvSpec } from './csv.ts';
+import { decimalOf, notNumber, readRows, type Bad } from './table-rows.ts';
 
 type Column =
   | 'name'
@@ -60,8 +51,7 @@ export const ROSTER_SPEC: CsvSpec<Column> = {
 
 /** The decimal mark that the file's figures show. @throws RefusedInput as readCsv */
 export function rosterDecimal(text: string): '.' | ',' {
-  const { rows } = readCsv(text, ROSTER_SPEC);
-  return decimalIn(rows.flatMap(({ cells }) => FIGURES.map((column) => cells[column] ?? '')));
+  return decimalOf(text, ROSTER_SPEC, FIGURES);
 }
 
 export type RosterOptions = { decimal: '.' | ','; /** For rows that name none. */ units: Units };
@@ -74,17 +64,9 @@ export type RosterList = {
 
 /** A roster as new players, each with the usual pre-ruled bag. @throws RefusedInput as readCsv */
 export function readRoster(text: string, options: RosterOptions): RosterList {
-  const { rows, bad, unknown } = readCsv(text, ROSTER_SPEC);
-  const players: RosterList['players'] = [];
-  for (const { rowNumber, cells } of rows) {
-    const read = playerOfRow(cells, options);
-    if ('message' in read) bad.push({ rowNumber, ...read });
-    else players.push({ rowNumber, file: read });
-  }
-  return { players, bad: bad.sort((a, b) => a.rowNumber - b.rowNumber), unknown };
+  const { good, ...rest } = readRows(text, ROSTER_SPEC, (cells) => playerOfRow(cells, options));
+  return { players: good.map(({ rowNumber, row }) => ({ rowNumber, file: row })), ...rest };
 }
-
-type Bad = Omit<BadRow, 'rowNumber'>;
 
 /** Where a refusal of the bag file points to, by the column that it came from. */
 const COLUMN_AT: Readonly<Record<string, Column>> = {
@@ -101,7 +83,7 @@ const COLUMN_AT: Readonly<Record<string, Column>> = {
 function playerOfRow(
   cells: Partial<Record<Column, string>>,
   { decimal, units }: RosterOptions,
-): BagFile | Bad {
+): { row: BagFile } | Bad {
   const bad = (column: Column, message: string): Bad => ({
     column: ROSTER_SPEC.columns[column][0] ?? column,
     value: cells[column] ?? '',
@@ -110,13 +92,12 @@ function playerOfRow(
   const name = cellText(cells.name ?? '');
   if ('message' in name) return bad('name', name.message);
   const numbers: Partial<Record<Column, number>> = {};
-  for (const column of ['handicap', 'target', 'driverSpeed', 'budget'] as const) {
+  for (const column of FIGURES) {
     const cell = cells[column];
     if (cell === undefined) continue;
     const isHandicap = column === 'handicap' || column === 'target';
     const value = isHandicap ? cellHandicap(cell, decimal) : cellNumber(cell, decimal);
-    if (value === null)
-      return bad(column, `it is not a plain number with a ${decimal === '.' ? 'point' : 'comma'}`);
+    if (value === null) return bad(column, notNumber(decimal));
     numbers[column] = value;
   }
   if (numbers.handicap === undefined) return bad('handicap', 'it is needed and is missing');
@@ -146,9 +127,9 @@ function playerOfRow(
   });
 }
 
-function checked(file: object, refuse: (path: string, message: string) => Bad): BagFile | Bad {
+function checked(file: object, refuse: (path: string, message: string) => Bad): { row: BagFile } | Bad {
   try {
-    return checkBagFile(file);
+    return { row: checkBagFile(file) };
   } catch (error) {
     if (!(error instanceof RefusedInput)) throw error;
     const [first] = error.refusals;

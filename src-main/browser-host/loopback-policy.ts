@@ -8,24 +8,26 @@ export type LoopbackLine = {
   proof: { tested: string; test: string } | { stated: string };
 };
 
-const ATTACKS = 'test/faults/host/host-attacks.test.ts';
+const TOKEN = 'test/faults/host/attacks/token.test.ts';
+const ORIGINS = 'test/faults/host/attacks/origins.test.ts';
+const REQUESTS = 'test/faults/host/attacks/requests.test.ts';
 const WINDOW = 'test/faults/host/host-window.test.ts';
 
 export const LOOPBACK_POLICY: readonly LoopbackLine[] = [
   {
     attacker: 'another machine of the network',
     met: 'The server listens on 127.0.0.1 alone.',
-    proof: { tested: ATTACKS, test: 'listens on 127.0.0.1 alone' },
+    proof: { tested: ORIGINS, test: 'listens on 127.0.0.1 alone' },
   },
   {
     attacker: 'another user or program of this machine, without the token',
     met: '256 random bits for the token and the session, compared in constant time; 401 without.',
-    proof: { tested: ATTACKS, test: 'without the token' },
+    proof: { tested: TOKEN, test: 'without the token' },
   },
   {
     attacker: 'whoever saw the token later',
     met: 'It opens once.',
-    proof: { tested: ATTACKS, test: 'replayed is refused, and gives no cookie' },
+    proof: { tested: TOKEN, test: 'replayed is refused, and gives no cookie' },
   },
   {
     attacker: 'a user who reads the process list, or the profile',
@@ -35,7 +37,7 @@ export const LOOPBACK_POLICY: readonly LoopbackLine[] = [
   {
     attacker: 'a web page whose name is made to point at 127.0.0.1 (DNS rebinding)',
     met: 'Any Host but 127.0.0.1 and the port is 421.',
-    proof: { tested: ATTACKS, test: 'DNS rebinding and other hosts' },
+    proof: { tested: ORIGINS, test: 'DNS rebinding and other hosts' },
   },
   {
     attacker: 'a hostile web page that posts, fetches, embeds or listens',
@@ -45,7 +47,7 @@ export const LOOPBACK_POLICY: readonly LoopbackLine[] = [
   {
     attacker: 'a page served on another port of this machine, with whom cookies are shared',
     met: 'The same; Sec-Fetch-Site same-site is refused.',
-    proof: { tested: ATTACKS, test: 'a page served on another port cannot read the events' },
+    proof: { tested: ORIGINS, test: 'a page served on another port cannot read the events' },
   },
   {
     attacker: 'another user of this machine who looks for the records',
@@ -55,32 +57,32 @@ export const LOOPBACK_POLICY: readonly LoopbackLine[] = [
   {
     attacker: 'a script that steals the session',
     met: 'The cookie is HttpOnly and SameSite=Strict.',
-    proof: { tested: ATTACKS, test: 'gives a cookie that scripts and other sites cannot use' },
+    proof: { tested: TOKEN, test: 'gives a cookie that scripts and other sites cannot use' },
   },
   {
     attacker: 'a path that leads out of the window’s folder',
     met: 'Paths are keys of a table of what was read at the start; only plain ones are looked up.',
-    proof: { tested: ATTACKS, test: 'traversal' },
+    proof: { tested: REQUESTS, test: 'traversal' },
   },
   {
     attacker: 'methods that nothing needs (TRACE, CONNECT, preflights)',
     met: '405.',
-    proof: { tested: ATTACKS, test: 'methods' },
+    proof: { tested: REQUESTS, test: 'methods' },
   },
   {
     attacker: 'oversize and malformed requests, smuggling',
     met: '1 MiB a call, 200 MiB an upload, 16 KiB of headers; what cannot be read is 400.',
-    proof: { tested: ATTACKS, test: 'malformed and oversize' },
+    proof: { tested: REQUESTS, test: 'malformed and oversize' },
   },
   {
     attacker: 'slow and greedy connections',
     met: 'Times for headers, bodies and silence; limits for connections, streams and uploads.',
-    proof: { tested: ATTACKS, test: 'slow and greedy' },
+    proof: { tested: REQUESTS, test: 'slow and greedy' },
   },
   {
     attacker: 'whoever reads answers for the inside (stacks, paths)',
     met: 'A fault is told without its cause.',
-    proof: { tested: ATTACKS, test: 'faults of ours' },
+    proof: { tested: REQUESTS, test: 'faults of ours' },
   },
   {
     attacker: 'guards that are there for show',

@@ -16,7 +16,7 @@ import { smallDisk, whyNoSmallDisk } from '../support/small-disk.ts';
 
 /**
  * A disk that is really full: the kernel says so, at whatever write it comes to. (What does not take a disk of its own
- * is in db-open.test.ts.) Refused in plain words, nothing lost, and all well again once there is space.
+ * is in open/after-faults.test.ts.) Refused in plain words, nothing lost, and all well again once there is space.
  */
 const why = whyNoSmallDisk();
 

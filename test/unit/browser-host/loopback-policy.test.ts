@@ -14,7 +14,7 @@ describe('the table of the loopback host', () => {
       else {
         const titles = [
           ...readFileSync(join(ROOT, proof.tested), 'utf8').matchAll(
-            /(?:it|test|describe)[\w.(]*\(?[^'`]*['`]([^'`]+)/g,
+            /^\s*(?:it|test|describe)[\w.(]*\(?[^'`]*['`]([^'`]+)/gm,
           ),
         ];
         expect(titles.some(([, title]) => title?.includes(proof.test) === true)).toBe(true);

@@ -66,7 +66,7 @@ export const files: typeof english = {
       why: 'Was nicht stimmt',
       wholeRow: 'die Zeile',
       skip: (n) => (n === 1 ? 'Diese Zeile überspringen' : `Diese ${String(n)} Zeilen überspringen`),
-      consent: 'Die Datei berichtigen und noch einmal wählen, oder dem Überspringen zustimmen.',
+      consent: () => 'Die Datei berichtigen und noch einmal wählen, oder dem Überspringen zustimmen.',
     },
     unknownColumns: (columns) => `Nicht gelesen, weil die Überschrift hier nichts bedeutet: ${columns}.`,
     none: 'Es ist nichts darin, was aufgenommen werden könnte.',

@@ -84,7 +84,8 @@ export const files = {
       why: 'What is wrong',
       wholeRow: 'the row',
       skip: (n: number) => (n === 1 ? 'Skip this row' : `Skip these ${String(n)} rows`),
-      consent: 'Mend the file and choose it again, or agree to skip them.',
+      consent: (n: number) =>
+        `Mend the file and choose it again, or agree to skip ${n === 1 ? 'this row' : 'these rows'}.`,
     },
     unknownColumns: (columns: string) => `Not read, since their headings mean nothing here: ${columns}.`,
     none: 'There is nothing in it that could come in.',

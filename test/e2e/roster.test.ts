@@ -66,8 +66,8 @@ test('the roster is planned anew as a whole, and those with open findings are ke
   );
   const table = page.getByRole('table', { name: 'Players in use' });
   const names = () => table.getByRole('rowheader').allInnerTexts();
+  await expect.poll(async () => (await names()).length, { timeout: 10_000 }).toBe(PLAYERS.length);
   await table.getByText('not reckoned yet').first().waitFor();
-  expect((await names()).length).toBe(PLAYERS.length);
 
   await page.getByRole('button', { name: 'Plan 3 players anew' }).click();
   await page.getByText('Planned: 3 bags.').waitFor();
@@ -75,7 +75,7 @@ test('the roster is planned anew as a whole, and those with open findings are ke
     .getByText(/mended by the plan, planned /)
     .first()
     .waitFor();
-  expect(await table.getByText('not reckoned yet').count()).toBe(0);
+  await expect.poll(() => table.getByText('not reckoned yet').count(), { timeout: 10_000 }).toBe(0);
 
   await page.getByRole('checkbox', { name: 'Only with open findings' }).check();
   for (const row of await table.locator('tbody tr').allInnerTexts()) expect(row).toMatch(/[1-9]\d* finding/);

@@ -69,8 +69,10 @@ table.money td { font-size: 10.4pt; line-height: 1.3; font-weight: 700; padding:
 table.spec, table.facts { border: 0; }
 table.spec th, table.spec td, table.facts th, table.facts td { border: 0; padding: .3mm 0; font-weight: 400; white-space: normal; overflow-wrap: anywhere; }
 table.spec th, table.facts th { color: #444; min-width: 0; }
-table.spec th { padding-right: 1.6mm; overflow-wrap: normal; }
-table.spec td { min-width: 21mm; text-align: right; }
+table.spec th { padding-right: 1.6mm; overflow-wrap: normal; white-space: nowrap; }
+:lang(de) table.spec th { white-space: normal; }
+table.spec td { text-align: right; }
+:lang(de) table.spec td { min-width: 21mm; }
 table.spec tr + tr > *, table.facts tr + tr > * { border-top: 0; }
 table.spec tr + tr > * { border-top: .4pt dotted #999; }
 table.facts th { width: 34mm; padding-right: 3mm; }

@@ -36,7 +36,12 @@ async function open(): Promise<void> {
 /** Typed as a person would, and not taken before it is found. */
 async function take(typed: string, name: RegExp): Promise<void> {
   await open();
+  // Until the last letter is answered, another line may still come first and be taken by Enter.
+  const answered = page.waitForResponse((response) =>
+    (response.request().postData() ?? '').includes(`"text":${JSON.stringify(typed.trim())}`),
+  );
   await page.keyboard.type(typed);
+  await answered;
   await line(name).first().waitFor();
   await expect
     .poll(

@@ -59,6 +59,8 @@ describe('without a player', () => {
     await page.keyboard.press('Control+P');
     // There is no document yet, so it is the page that is printed, like any other, two frames later.
     await expect.poll(prints, { timeout: 5000 }).toEqual({ window: 1, document: 0 });
+    // Nothing was printed in truth, as where printing is not allowed: the page must not stay as narrow as paper.
+    expect(await page.locator('html.on-paper').count()).toBe(0);
   });
 });
 

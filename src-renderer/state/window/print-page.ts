@@ -4,9 +4,14 @@
  */
 export async function printPage(): Promise<void> {
   const { classList } = document.documentElement;
+  const restore = () => classList.remove('on-paper');
   classList.add('on-paper');
   // One frame to measure, one to draw.
   for (let i = 0; i < 2; i++) await new Promise((done) => requestAnimationFrame(done));
-  addEventListener('afterprint', () => classList.remove('on-paper'), { once: true });
+  let hasBegun = false;
+  addEventListener('beforeprint', () => (hasBegun = true), { once: true });
+  addEventListener('afterprint', restore, { once: true });
   window.print();
+  // Where printing is not allowed, neither event comes, and the page would stay narrow.
+  if (!hasBegun) restore();
 }

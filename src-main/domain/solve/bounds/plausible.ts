@@ -12,12 +12,14 @@ export const plausible = (ladder: Ladder, scenario: Scenario, region: Region): S
   const { leastSkipCost, leastPrice, starts, lotAt, lotPrice } = scenario;
   let base = starts.reduce((least, s) => Math.min(least, s.leastCost), Infinity);
   // What keeping a club costs above leaving it out, open lots apart.
-  const kept = Float64Array.from(clubs, (club, i) => {
-    if (club.locked) return 0;
-    const skip = (leastSkipCost[i + 1] as number) - (leastSkipCost[i] as number);
-    base += skip;
-    return ((lotAt[i] as number) < 0 ? (leastPrice[i] as number) : 0) - skip;
-  });
+  const kept = new Float64Array(
+    clubs.map((club, i) => {
+      if (club.locked) return 0;
+      const skip = (leastSkipCost[i + 1] as number) - (leastSkipCost[i] as number);
+      base += skip;
+      return ((lotAt[i] as number) < 0 ? (leastPrice[i] as number) : 0) - skip;
+    }),
+  );
   const mostAt = penaltyAt(region);
   // The most that the pair's penalty may be, whatever the other club costs.
   const most = kept.map((cost, i) => mostAt(base + cost + (lotPrice[i] as number)) - (own[i] as number));

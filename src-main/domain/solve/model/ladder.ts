@@ -1,7 +1,7 @@
 import type { Instance, Item } from '../instance.ts';
 import { DRIVER, PUTTER } from '../instance.ts';
 import { compileLots, type LotMoney, type StatefulLot } from './lots.ts';
-import { compareIds, compareLadder } from './order.ts';
+import { compareLadder } from './order.ts';
 import { bottomPenalty, ownPenalty, topPenalty } from './penalty.ts';
 import { type PutterChoice, putterChoices } from './putters.ts';
 import { largestTotals } from './validate.ts';
@@ -60,29 +60,41 @@ const lockColumns = (clubs: Item[]): Pick<Ladder, 'nextLocked' | 'lockedFrom'> =
   return { nextLocked, lockedFrom };
 };
 
+/** Positions of lots' members; -1 for what is on no ladder. */
+const positionsIn = (clubs: Item[]): ((item: Item) => number) => {
+  const positions = new Map<Item, number>();
+  clubs.forEach((item, i) => {
+    if (item.lot !== null) positions.set(item, i);
+  });
+  return (item) => positions.get(item) ?? -1;
+};
+
 /** Lays out an instance that `checkInstance` has passed. */
 export const layOut = (instance: Instance): Ladder => {
   const clubs = instance.items.filter((item) => item.kind !== PUTTER).sort(compareLadder);
-  const positions = new Map(clubs.map((item, i) => [item, i]));
-  const money = compileLots(instance, (item) => positions.get(item) ?? -1);
-  const byId = [...instance.items].sort((a, b) => compareIds(a.id, b.id));
-  const rankOf = new Map(byId.map((item, rank) => [item, rank]));
-  const isSingle = (item: Item): boolean => item.origin === 'candidate' && money.lotOf(item) < 0;
+  const money = compileLots(instance, positionsIn(clubs));
+  // Code-unit order, as `compareIds` has it.
+  const idByRank = instance.items.map((item) => item.id).sort();
+  const rankOf = new Map<string, number>();
+  idByRank.forEach((id, rank) => rankOf.set(id, rank));
+  // Made from arrays: `from` with a function takes several times as long.
+  const reals = (of: (item: Item) => number) => new Float64Array(clubs.map(of));
+  const flags = (of: (item: Item) => boolean) => new Uint8Array(clubs.map((item) => (of(item) ? 1 : 0)));
   return {
     instance,
     clubs,
-    carryDy: Float64Array.from(clubs, (item) => item.carryDy),
+    carryDy: reals((item) => item.carryDy),
     limit: Math.min(instance.limit, instance.items.length),
-    price: Float64Array.from(clubs, money.priceOf),
-    single: Uint8Array.from(clubs, (item) => (isSingle(item) ? 1 : 0)),
-    own: Float64Array.from(clubs, (item) => ownPenalty(instance, item)),
-    top: Float64Array.from(clubs, (item) => topPenalty(instance, item)),
-    bottom: Float64Array.from(clubs, (item) => bottomPenalty(instance, item)),
+    price: reals(money.priceOf),
+    single: flags((item) => item.origin === 'candidate' && money.lotOf(item) < 0),
+    own: reals((item) => ownPenalty(instance, item)),
+    top: reals((item) => topPenalty(instance, item)),
+    bottom: reals((item) => bottomPenalty(instance, item)),
     ...skipColumns(clubs, money),
     ...lockColumns(clubs),
-    leads: Uint8Array.from(clubs, (item) => (item.kind === DRIVER && instance.firstPair !== null ? 1 : 0)),
-    rank: Int32Array.from(clubs, (item) => rankOf.get(item) as number),
-    idByRank: byId.map((item) => item.id),
+    leads: flags((item) => item.kind === DRIVER && instance.firstPair !== null),
+    rank: new Int32Array(clubs.map((item) => rankOf.get(item.id) as number)),
+    idByRank,
     largest: largestTotals(instance),
     putters: putterChoices(instance, money, rankOf),
     lots: money.lots,

@@ -31,16 +31,16 @@ export type LotMoney = {
  * counts for nothing. A lot without members can be neither bought nor sold.
  */
 export const compileLots = (instance: Instance, positionOf: (item: Item) => number): LotMoney => {
+  // Of the only members of lots.
   const price = new Map<Item, number>();
   const resale = new Map<Item, number>();
   const lotOf = new Map<Item, number>();
   const lots: StatefulLot[] = [];
   const net = instance.basis === 'net';
-  for (const item of instance.items) {
-    if (item.origin === 'candidate') price.set(item, item.price);
-    else resale.set(item, net ? item.resale : 0);
-  }
-  const membersOf = Map.groupBy(instance.items, (item) => item.lot);
+  const membersOf = Map.groupBy(
+    instance.items.filter((item) => item.lot !== null),
+    (item) => item.lot,
+  );
   for (const lot of instance.lots) {
     const members = membersOf.get(lot.id) ?? [];
     const only = members.length === 1 ? members[0] : undefined;
@@ -60,8 +60,8 @@ export const compileLots = (instance: Instance, positionOf: (item: Item) => numb
   return {
     lots,
     lotOf: (item) => lotOf.get(item) ?? -1,
-    priceOf: (item) => price.get(item) ?? 0,
-    resaleOf: (item) => resale.get(item) ?? 0,
+    priceOf: (item) => price.get(item) ?? (item.origin === 'candidate' ? item.price : 0),
+    resaleOf: (item) => resale.get(item) ?? (item.origin === 'owned' && net ? item.resale : 0),
   };
 };
 

@@ -18,7 +18,7 @@ const choiceOf = (
   owned: Item[],
   chosen: Item | null,
   money: LotMoney,
-  rankOf: Map<Item, number>,
+  rankOf: ReadonlyMap<string, number>,
 ): PutterChoice => {
   const out = owned.filter((item) => item !== chosen);
   const resale = out.reduce((sum, item) => sum + money.resaleOf(item), 0);
@@ -27,7 +27,7 @@ const choiceOf = (
   const lot = money.lotOf(chosen);
   const bought = chosen.origin === 'candidate' && lot < 0 ? 1 : 0;
   return {
-    rank: rankOf.get(chosen) as number,
+    rank: rankOf.get(chosen.id) as number,
     count: 1,
     cost: (bought === 1 ? money.priceOf(chosen) : 0) - resale,
     changes: out.length + bought,
@@ -40,7 +40,7 @@ const choiceOf = (
 export const putterChoices = (
   instance: Instance,
   money: LotMoney,
-  rankOf: Map<Item, number>,
+  rankOf: ReadonlyMap<string, number>,
 ): PutterChoice[] => {
   const putters = instance.items.filter((item) => item.kind === PUTTER);
   const owned = putters.filter((item) => item.origin === 'owned');

@@ -14,8 +14,10 @@ const BASES: readonly string[] = ['net', 'cash'];
 
 type Refuse = (path: string, value: unknown, message: string, remedy: string) => void;
 
+const isWhole = (value: unknown): boolean => Number.isSafeInteger(value) && (value as number) >= 0;
+
 const checkWhole = (refuse: Refuse, path: string, value: unknown): void => {
-  if (typeof value === 'number' && Number.isSafeInteger(value) && value >= 0) return;
+  if (isWhole(value)) return;
   const large = typeof value === 'number' && value > Number.MAX_SAFE_INTEGER;
   refuse(
     path,
@@ -25,8 +27,11 @@ const checkWhole = (refuse: Refuse, path: string, value: unknown): void => {
   );
 };
 
+/** Places are written only where something is wrong: most of a check's time would go into them. */
 const checkAll = <T extends object>(refuse: Refuse, path: string, of: T, keys: (keyof T & string)[]): void =>
-  keys.forEach((key) => checkWhole(refuse, at(path, key), of[key]));
+  keys.forEach((key) => {
+    if (!isWhole(of[key])) checkWhole(refuse, at(path, key), of[key]);
+  });
 
 const checkIds = (refuse: Refuse, instance: Instance): void => {
   const seen = new Map<string, string>();
@@ -55,7 +60,7 @@ const checkOrigin = (refuse: Refuse, path: string, origin: unknown): void => {
 const checkItem = (refuse: Refuse, item: Item, path: string, lots: Map<string, Lot>): void => {
   checkOrigin(refuse, path, item.origin);
   checkAll(refuse, path, item, ['carryDy', 'misfit', 'price', 'resale']);
-  if (item.tier !== null) checkWhole(refuse, at(path, 'tier'), item.tier);
+  if (item.tier !== null) checkAll(refuse, path, item, ['tier']);
   if (item.locked && item.origin === 'candidate') {
     refuse(at(path, 'locked'), true, 'locks a candidate', 'Lock only clubs that are owned.');
   }

@@ -9,7 +9,7 @@ import { PURES } from '../bounds/weights.ts';
 export const pickCore = (ladder: Ladder, bounds: Bounds, size: number): Uint8Array => {
   const { toGo, upTo, weights } = bounds;
   const n = ladder.clubs.length;
-  const core = Uint8Array.from(ladder.clubs, (club) => (club.origin === 'owned' ? 1 : 0));
+  const core = new Uint8Array(ladder.clubs.map((club) => (club.origin === 'owned' ? 1 : 0)));
   const each = Math.ceil(size / (weights.size - PURES));
   const sumAt = (v: number, t: number): number =>
     (toGo[v * weights.size + t] as number) + (upTo[v * weights.size + t] as number);

@@ -127,16 +127,14 @@ const searchLots = (quest: Quest): void => {
   const decisions = { ...undecided(ladder), more: true };
   const scenario = scenarioOf(ladder, decisions);
   const singles = scenarioOf(ladder, noLots(ladder));
-  const positions = new Map(Array.from(ladder.rank, (rank, i) => [rank, i]));
-  const served = Uint8Array.from(ladder.clubs, (club, i) =>
-    club.origin === 'owned' || (scenario.lotAt[i] as number) >= 0 ? 1 : 0,
+  const inBags = new Set(quest.found.flatMap(({ ranks }) => [...ranks]));
+  const served = new Uint8Array(
+    ladder.clubs.map((club, i) =>
+      club.origin === 'owned' || (scenario.lotAt[i] as number) >= 0 || inBags.has(ladder.rank[i] as number)
+        ? 1
+        : 0,
+    ),
   );
-  for (const { ranks } of quest.found) {
-    for (const rank of ranks) {
-      const i = positions.get(rank);
-      if (i !== undefined) served[i] = 1;
-    }
-  }
   const all = served.map(() => 1);
   for (const some of isKnownAbout(quest) ? [all] : [served, all]) {
     const arcs = tabulateArcs(ladder, some, plausible(ladder, scenario, quest.accept(quest.found)));

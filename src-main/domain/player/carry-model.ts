@@ -13,22 +13,34 @@ export type ModelClub = { kind: LadderKind; loftDeg: number; spinTier?: SpinTier
  */
 export const MEAN_OF_SHOTS: Readonly<Record<1 | 2 | 3 | 4, number>> = { 1: 0.97, 2: 0.95, 3: 0.92, 4: 0.89 };
 
-/** As many flights are remembered for one air; some kilobytes. */
-const MOST_REMEMBERED = 2000;
+/** As many flights are remembered for one air, and as many airs; some hundred kilobytes in all. */
+const MOST_FLIGHTS = 2000;
+const MOST_AIRS = 8;
+const byAir = new Map<string, Map<string, number>>();
 const remembered = new WeakMap<Air, Map<string, number>>();
+
+/** The same air comes anew with every question, so what counts is its values. */
+function flightsIn(air: Air): Map<string, number> {
+  const key = [air.temperatureC, air.humidity, air.altitudeM].join();
+  const known = byAir.get(key) ?? new Map<string, number>();
+  if (byAir.size >= MOST_AIRS) byAir.clear();
+  byAir.set(key, known);
+  remembered.set(air, known);
+  return known;
+}
 
 /**
  * Carry of a centred strike in yards; driver speed in mph. Inputs are those that the bag's checks let through.
- * One answer asks for the same few lofts many hundred times, and each is flown once.
+ * One answer, and the next after an edit, ask for the same few lofts many hundred times; each is flown once.
  */
 export function centredCarryYd(club: ModelClub, driverSpeedMph: number, air: Air): number {
-  const known = remembered.get(air) ?? new Map<string, number>();
+  const known = remembered.get(air) ?? flightsIn(air);
   const key = [driverSpeedMph, club.kind, club.loftDeg, club.spinTier, club.lengthIn].join();
   let carryYd = known.get(key);
   if (carryYd === undefined) {
     carryYd = flownCarryYd(club, driverSpeedMph, air);
-    if (known.size >= MOST_REMEMBERED) known.clear();
-    remembered.set(air, known.set(key, carryYd));
+    if (known.size >= MOST_FLIGHTS) known.clear();
+    known.set(key, carryYd);
   }
   return carryYd;
 }

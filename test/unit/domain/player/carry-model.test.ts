@@ -6,6 +6,17 @@ import { centredCarryYd, type ModelClub } from '../../../../src-main/domain/play
 const MILD: Air = { temperatureC: 15, humidity: 0.5, altitudeM: 0 };
 const HIGH: Air = { temperatureC: 15, humidity: 0.5, altitudeM: 1500 };
 
+/** Each differs from the first in one value, but for the last, which is the same in another object. */
+const AIRS: Air[] = [
+  MILD,
+  HIGH,
+  { ...MILD, temperatureC: 5 },
+  { ...MILD, humidity: 0.9 },
+  // More than are remembered at once.
+  ...Array.from({ length: 8 }, (_, i) => ({ ...MILD, altitudeM: 100 + i })),
+  { ...MILD },
+];
+
 const CLUBS: ModelClub[] = [
   { kind: 'iron', loftDeg: 33 },
   { kind: 'iron', loftDeg: 33, spinTier: 'high' },
@@ -22,7 +33,7 @@ const flown = (club: ModelClub, driverSpeedMph: number, air: Air): number | null
 
 test('what is remembered of one club, speed or air is not given for another', () => {
   for (let turn = 0; turn < 2; turn += 1) {
-    for (const air of [MILD, HIGH, { ...MILD }]) {
+    for (const air of AIRS) {
       for (const speed of [80, 95.5]) {
         for (const club of CLUBS) expect(centredCarryYd(club, speed, air)).toBe(flown(club, speed, air));
       }

@@ -1,10 +1,11 @@
 import { headlineOf, type Hooks } from '../../solve/index.ts';
 import { todayOf } from '../../solve/frontier.ts';
 import type { Point } from '../../solve/instance.ts';
-import { curveLimited, type LimitedCurve } from '../../solve/limited.ts';
+import type { LimitedCurve } from '../../solve/limited.ts';
 import { buildInstance, type Built } from '../../solve/build/instance.ts';
 import { excusedPairs } from './excused.ts';
 import type { Finding } from '../finding.ts';
+import { knownCurve } from './known-curves.ts';
 import { misfitsOf } from './misfits.ts';
 import { needWeights } from './need-weights.ts';
 import { rewardsLeavingOut } from './perverse.ts';
@@ -38,12 +39,12 @@ export function prepare(input: ViewInput, hooks: Hooks = {}): Prepared {
     wideWeights: needWeights(view.need, view.ladder, weights.wide),
   });
   const found = findAll(view);
-  const limited = curveLimited(weighed.instance, hooks);
+  const limited = knownCurve(weighed.instance, hooks);
   if (!rewardsLeavingOut(limited.instance, planOn(limited), weights.wide)) {
     return { view, found, built: weighed, limited };
   }
   const built = buildInstance({ ...question, wideWeights: [{ fromYd: 0, weight: weights.wide }] });
-  return { view, found, built, limited: curveLimited(built.instance, hooks) };
+  return { view, found, built, limited: knownCurve(built.instance, hooks) };
 }
 
 function planOn({ instance, curve }: LimitedCurve): Point | null {

@@ -4,10 +4,12 @@ import type { Archetype } from '../contract/formats/catalogue.ts';
 import type { OtherStep } from '../domain/advice/plan/explain.ts';
 import { stageName, type Advice } from '../domain/advice/advise.ts';
 import type { BagView, Pair } from '../domain/advice/bag-view/view.ts';
+import type { Instance } from '../domain/solve/index.ts';
+import { purchasesOf, withoutPurchases } from '../domain/solve/model/purchases.ts';
 import { answerBag, type AnswerOptions } from './answer.ts';
 import { costSpreadOf, intervalsOf } from './chart-data.ts';
 
-/** The answer as the window shows it: the plan file with its instance, and what charts and tables need beside it. */
+/** The answer as the window shows it: the plan file with its instance as far as it matters here, and what charts and tables need beside it. */
 export function answerForWindow(
   file: BagFile,
   catalogue: readonly Archetype[],
@@ -15,10 +17,11 @@ export function answerForWindow(
 ): Answer {
   const { advice, plan } = answerBag(file, catalogue, { ...options, withInstance: true });
   const { view, solution, built } = advice;
+  const told = toldOf(advice);
   const step = ({ cost, penalty, buys }: OtherStep) => ({ cost: view.reader.money(cost), penalty, buys });
   return {
-    plan: { ...plan, instance: built.instance, walkAway: solution.walkAway },
-    names: namesOf(advice),
+    plan: { ...plan, instance: withoutOthers(built.instance, told), walkAway: solution.walkAway },
+    names: namesOf(advice, told),
     marks: view.pairs.flatMap((pair) => markOf(view, pair)),
     speed: {
       value: view.model.driverSpeedMph === null ? null : view.reader.speed(view.model.driverSpeedMph),
@@ -76,10 +79,42 @@ export function markOf(
   ];
 }
 
-export function namesOf({ view, built }: Pick<Advice, 'view' | 'built'>): Record<string, string> {
+/** Ids of the items and purchases that the answer tells of. */
+function toldOf({ solution, items, paths, alternatives, explanation }: Advice): Set<string> {
+  const { purchases, nextStep, cheapestHelp } = explanation;
+  const bags = [
+    ...solution.frontier,
+    ...paths.flatMap(({ stages }) => stages),
+    ...alternatives.map(({ point }) => point),
+  ];
+  const steps = [...purchases.map(({ without }) => without), nextStep, cheapestHelp];
+  return new Set([
+    ...items,
+    ...bags.flatMap((bag) => bag.items),
+    ...steps.flatMap((step) => step?.buys ?? []),
+  ]);
+}
+
+/** The instance as far as the answer tells of it: most candidates are in no bag that is worth telling of. */
+function withoutOthers(instance: Instance, told: ReadonlySet<string>): Instance {
+  const bought = new Set(purchasesOf(instance, [...told]));
+  const others = instance.items
+    .filter(({ origin }) => origin === 'candidate')
+    .map(({ id, lot }) => lot ?? id)
+    .filter((id) => !bought.has(id));
+  return withoutPurchases(instance, new Set(others));
+}
+
+/** What the reader calls the clubs: the bag's own, and of the candidates those in bags that are told of. */
+export function namesOf(
+  { view, built }: Pick<Advice, 'view' | 'built'>,
+  told: ReadonlySet<string>,
+): Record<string, string> {
   const names: Record<string, string> = {};
   for (const club of view.bag.clubs) names[club.id] = view.name(club.id);
   for (const [id, { archetype, clubs }] of built.candidates) {
+    const ids = [id, ...clubs.map(({ number }) => `${id}:${number ?? ''}`)];
+    if (!ids.some((one) => told.has(one))) continue;
     const name = view.words.archetypeName(archetype);
     names[id] = name;
     for (const club of clubs) {

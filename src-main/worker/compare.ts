@@ -54,5 +54,5 @@ export function compareBags(
       marks: side.stillWrong.flatMap((pair) => markOf(view, pair)),
     };
   });
-  return { sides, names: namesOf({ view, built }) };
+  return { sides, names: namesOf({ view, built }, new Set(bags.flat())) };
 }

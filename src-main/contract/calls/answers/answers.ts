@@ -88,9 +88,9 @@ export const flightSchema = z.strictObject({
 export type FlightAnswer = z.infer<typeof flightSchema>;
 
 export const answerSchema = z.strictObject({
-  /** The plan file, with instance. */
+  /** The plan file, with its instance as far as the answer tells of it: candidates that are in no bag of it are left out. */
   plan: planFileSchema.required({ instance: true, walkAway: true }),
-  /** What the reader calls each club of the ladders: owned ids, and `buy:` item ids. */
+  /** What the reader calls each club that the answer tells of: owned ids, and `buy:` ids of items and sets. */
   names: z.record(z.string(), z.string()),
   /** Neighbour pairs of today's ladder beyond a limit. */
   marks: z.array(markSchema),

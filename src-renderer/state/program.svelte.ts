@@ -72,6 +72,8 @@ export class Program {
   constructor(client: Client, settings: Settings) {
     const formats = () => this.formats;
     this.records = new Records(client);
+    // Asked for first after a change, since it takes longest.
+    this.answer = new AnswerState(this.records, this.route, formats);
     this.catalogue = new CatalogueState(this.records, formats);
     this.history = new History(this.records, this.toasts, (step) =>
       stepText(step, this.formats, (archetype) => this.catalogue.name(archetype)),
@@ -84,7 +86,6 @@ export class Program {
     this.bag = new BagState(this.records, this.route);
     this.diary = new DiaryState(this.records, this.route, this.bag);
     this.diarySearch = new DiarySearch(this.records, this.route, this.roster);
-    this.answer = new AnswerState(this.records, this.route, formats);
     this.flights = new FlightsState(this.records, this.route, formats);
     this.side = new SideState(this.records, this.route, this.answer, formats);
     this.beside = new BesideState(this.records, this.route, formats);

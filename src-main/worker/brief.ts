@@ -5,7 +5,9 @@ import { answerBag } from './answer.ts';
 import type { BagTask } from './bag-task.ts';
 import { JobCells } from './job-cells.ts';
 
-/** The plan file without what only a bag's own pages show: paths, reasons, alternatives, the instance. */
+/**
+ * The plan file without what only a bag’s own pages show: walk-away prices, paths, reasons, alternatives, the instance.
+ */
 export type BriefOutcome =
   | { ok: true; plan: PlanFile }
   | { ok: false; stopped: true }

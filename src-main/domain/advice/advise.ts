@@ -2,8 +2,8 @@ import type { Archetype, Bag } from '../bag/types.ts';
 import type { Rung } from '../player/ladder/ladder.ts';
 import type { Built } from '../solve/build/instance.ts';
 import { alternatives, type Alternative } from '../solve/alternatives.ts';
-import { headline as headlineOf } from '../solve/index.ts';
-import { solveLimited } from '../solve/limited.ts';
+import { headline as headlineOf, planOn } from '../solve/index.ts';
+import { solveLimited, type Limited } from '../solve/limited.ts';
 import type { Instance, Point, Solution } from '../solve/instance.ts';
 import { evaluate } from '../solve/model/penalty.ts';
 import { cautionsOf } from './cautions.ts';
@@ -38,7 +38,7 @@ export type AdviseInput = {
   watcher?: Watcher;
   /** Item ids of a bag that was picked by hand: the answer is told of it instead of the plan, unless pain stops all. */
   picked?: readonly string[];
-  /** Without paths (and so later swaps), reasons, alternatives and questions; all else is the same. */
+  /** Without walk-away prices, paths (and so later swaps), reasons, alternatives and questions; all else is the same. */
   isBrief?: boolean;
 };
 
@@ -81,7 +81,9 @@ export function advise({ watcher, picked, isBrief = false, ...asked }: AdviseInp
   const { words } = asked;
   const effort = new Effort(watcher);
   const { view, found, built, limited } = prepare(asked, effort.hooks);
-  const answers = solveLimited(built.instance, effort.hooks, limited);
+  const answers: Limited = isBrief
+    ? { ...limited, solution: planOn(limited.instance, limited.curve) }
+    : solveLimited(built.instance, effort.hooks, limited);
   const { instance, unproven } = answers;
   const solved = picked ? answersOfPicked(built.instance, answers, picked, effort.hooks) : answers.solution;
   effort.step(STEPS.plan);

@@ -39,18 +39,27 @@ export const solve = (instance: Instance, hooks: Hooks = {}): Solution => {
 export const solveOn = (instance: Instance, frontier: Point[], hooks: Hooks = {}): Solution =>
   answersOn(instance, frontier, new Watch(hooks));
 
-const answersOn = (instance: Instance, frontier: Point[], watch: Watch): Solution => {
+/**
+ * The same without walk-away prices, which alone need more solves.
+ * @param frontier as `frontier` gives it
+ */
+export const planOn = (instance: Instance, frontier: Point[]): Solution => {
   const today = todayOf(instance);
-  const headline = headlineOf(frontier, today, instance.budget);
   const last = frontier.at(-1);
   return {
     today,
     cheapestClean: last?.penalty === 0 ? last : null,
     bestWithinBudget: bestWithin(frontier, instance.budget),
-    headline,
+    headline: headlineOf(frontier, today, instance.budget),
     frontier,
-    walkAway: headline === null ? {} : walkAwayOf(instance, frontier, headline, watch),
+    walkAway: {},
   };
+};
+
+const answersOn = (instance: Instance, frontier: Point[], watch: Watch): Solution => {
+  const plan = planOn(instance, frontier);
+  const { headline } = plan;
+  return headline === null ? plan : { ...plan, walkAway: walkAwayOf(instance, frontier, headline, watch) };
 };
 
 /**

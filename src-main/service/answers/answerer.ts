@@ -45,7 +45,7 @@ function answerOf<T>(outcome: Outcome<T>): T {
  * What one thread may hold, MB. Left to itself V8 lets a thread's heap grow with the machine's memory, which a program
  * that stays open for days does not give back; the largest bag of the bench holds about 100 MB.
  */
-const THREAD_LIMITS = { maxOldGenerationSizeMb: 512, maxYoungGenerationSizeMb: 16 };
+const THREAD_LIMITS = { maxOldGenerationSizeMb: 512, maxYoungGenerationSizeMb: 32 };
 
 function viewOf(outcome: BesideOutcome): BesideView {
   if (!outcome.ok) throw new RefusedInput(outcome.message, outcome.refusals);

@@ -91,26 +91,26 @@ const startsOf = (
   const moneyOf = (list: readonly number[], money: (lot: StatefulLot) => number): number =>
     list.reduce((sum, l) => sum + money(ladder.lots[l] as StatefulLot), 0);
   const decided = moneyOf(paid, (lot) => lot.price) - moneyOf(barred, (lot) => lot.gain);
+  const owned = lots
+    .filter((lot) => !lot.candidate)
+    .map((lot) => ({ lot, putters: lot.at.filter((i) => i < 0).length }));
   return ladder.putters
     .filter((putter) => !barred.includes(putter.lot))
     .map((putter) => {
       const own = open.indexOf(putter.lot);
-      const opened = lots[own]?.candidate === true ? 1 : 0;
+      const chosen = lots[own];
       let cost = putter.cost + decided;
       let leastCost = cost + cheapest;
-      lots.forEach((lot, index) => {
-        if (lot.candidate) {
-          if (index !== own) return;
-          cost += lot.price;
-          leastCost += shareOf(lot, cheapest);
-          return;
-        }
-        const putters = lot.at.filter((i) => i < 0).length;
-        leastCost -= (index === own ? putters - 1 : putters) * shareOf(lot);
+      if (chosen?.candidate) {
+        cost += chosen.price;
+        leastCost += shareOf(chosen, cheapest);
+      }
+      for (const { lot, putters } of owned) {
+        leastCost -= (lot === chosen ? putters - 1 : putters) * shareOf(lot);
         // A lot of putters alone is decided with the putter.
-        if (index !== own && lot.last < 0) cost -= lot.gain;
-      });
-      const bought = paid.length + opened;
+        if (lot !== chosen && lot.last < 0) cost -= lot.gain;
+      }
+      const bought = paid.length + (chosen?.candidate ? 1 : 0);
       return {
         ...putter,
         cost,

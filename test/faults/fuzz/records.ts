@@ -33,6 +33,8 @@ export async function openRecords(): Promise<Records> {
   // The answer to a fault says nothing of its cause: added here for whoever reads the findings.
   const withCause = async (asked: Promise<CallAnswer>): Promise<CallAnswer> => {
     const answer = await asked;
+    // A plan is kept just after its answer: without this, the call that comes next would seem to have written it.
+    await new Promise((done) => setImmediate(done));
     if (answer.ok || answer.error.kind !== 'bug') return answer;
     const cause = lastFault instanceof Error ? (lastFault.stack ?? lastFault.message) : String(lastFault);
     return { ok: false, error: { ...answer.error, message: cause } };

@@ -54,7 +54,13 @@ export function rosterDecimal(text: string): '.' | ',' {
   return decimalOf(text, ROSTER_SPEC, FIGURES);
 }
 
-export type RosterOptions = { decimal: '.' | ','; /** For rows that name none. */ units: Units };
+export type RosterOptions = {
+  decimal: '.' | ',';
+  /** For rows that name none. */
+  units: Units;
+  /** Of the clubs' names. */
+  locale?: string | undefined;
+};
 
 export type RosterList = {
   players: { rowNumber: number; file: BagFile }[];
@@ -82,7 +88,7 @@ const COLUMN_AT: Readonly<Record<string, Column>> = {
 
 function playerOfRow(
   cells: Partial<Record<Column, string>>,
-  { decimal, units }: RosterOptions,
+  { decimal, units, locale }: RosterOptions,
 ): { row: BagFile } | Bad {
   const bad = (column: Column, message: string): Bad => ({
     column: ROSTER_SPEC.columns[column][0] ?? column,
@@ -106,7 +112,7 @@ function playerOfRow(
   const speed = speedUnitSchema.safeParse(cells.speed ?? units.speed);
   if (!speed.success) return bad('speed', 'it must be mph, km/h or m/s');
   const own = { distance: distance.data, speed: speed.data, currency: cells.currency ?? units.currency };
-  const usual = usualBag(name.text, numbers.handicap, own);
+  const usual = usualBag(name.text, numbers.handicap, own, locale);
   const { target, driverSpeed, budget } = numbers;
   const file = {
     ...usual,

@@ -1,6 +1,7 @@
 import type { CallArgs, CallResult } from '../../../src-main/contract/calls/index.ts';
 import type { FileSource } from '../../../src-main/contract/calls/program/incoming.ts';
 import type { Units } from '../../../src-main/contract/primitives.ts';
+import { words } from '../../words/index.ts';
 import { Live } from '../service/live.svelte.ts';
 import type { Edited, Records } from '../service/records.svelte.ts';
 import type { WaitingFile } from './intake.svelte.ts';
@@ -88,6 +89,12 @@ export class RosterImport extends TableImport<'files.previewRoster'> {
 
   run(): Promise<Edited<'files.importRoster'>> {
     const { skipBad, skipKnown } = this;
-    return this.records.edit('files.importRoster', { ...this.question(this.decimal), skipBad, skipKnown });
+    const { language: locale } = words;
+    return this.records.edit('files.importRoster', {
+      ...this.question(this.decimal),
+      skipBad,
+      skipKnown,
+      locale,
+    });
   }
 }

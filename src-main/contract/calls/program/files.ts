@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { currencySchema, unitsSchema } from '../../primitives.ts';
+import { currencySchema, localeSchema, unitsSchema } from '../../primitives.ts';
 import { badRowSchema, callErrorSchema, fileSourceSchema, incomingSchema } from './incoming.ts';
 import { newNoteSchema } from '../money/prices.ts';
 import { rowId } from '../records/players.ts';
@@ -73,8 +73,14 @@ export const fileCalls = {
       sample: z.array(z.strictObject({ name: z.string(), handicap: z.number(), known: z.boolean() })),
     }),
   ),
+  /** `locale`: what the clubs of the new bags are called in. */
   'files.importRoster': undoable(
-    z.strictObject({ ...rosterOptions, skipBad: z.boolean(), skipKnown: z.boolean() }),
+    z.strictObject({
+      ...rosterOptions,
+      skipBad: z.boolean(),
+      skipKnown: z.boolean(),
+      locale: localeSchema.optional(),
+    }),
     z.strictObject({ added: z.int(), known: z.int(), skipped: z.int() }),
   ),
   'files.exportRoster': read(z.strictObject({}), savedText),

@@ -99,8 +99,9 @@ export const fileHandlers: Handlers<Subject<'files'> | Subject<'backups'>> = {
   'files.importRoster': {
     step: ({ source }, context) => fileStep(context, source),
     run: (context, args) => {
-      const { skipBad, skipKnown } = args;
-      return importRoster(context.db, rosterOf(context, args), { skipBad, skipKnown, at: context.now() });
+      const { skipBad, skipKnown, locale } = args;
+      const list = rosterOf(context, args, locale);
+      return importRoster(context.db, list, { skipBad, skipKnown, at: context.now() });
     },
   },
   'files.exportRoster': ({ db, today }) => ({
@@ -176,8 +177,8 @@ function pricesOf(context: Context, { source, decimal = '.', currency }: PriceAr
 
 type RosterArgs = { source: FileSource; decimal?: '.' | ',' | undefined; units: Units };
 
-function rosterOf(context: Context, { source, decimal = '.', units }: RosterArgs) {
-  return readRoster(tableTextOf(context.uploads, source, 'roster'), { decimal, units });
+function rosterOf(context: Context, { source, decimal = '.', units }: RosterArgs, locale?: string) {
+  return readRoster(tableTextOf(context.uploads, source, 'roster'), { decimal, units, locale });
 }
 
 function preview(bad: readonly BadRow[], unknown: readonly string[]) {

@@ -162,7 +162,7 @@ export const files: typeof english = {
       distance: 'Weiten stehen in',
       speed: 'Geschwindigkeiten stehen in',
       sample: (shown, n) => `Die ersten ${String(shown)} von ${count(n, 'Zeile', 'Zeilen')}`,
-      isUsed: (what) => `gelesen als ${what.split(',')[0] ?? ''}`,
+      isUsed: (what) => `als ${what.split(',')[0] ?? ''}`,
       needPlayer: 'Bitte wählen, wessen Schläge es sind.',
       needColumns: 'Die Spalten für Schläger und Carry wählen.',
       words: 'Welcher Schläger welcher ist',

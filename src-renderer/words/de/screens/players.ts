@@ -78,7 +78,7 @@ export const players: typeof english = {
     heading: 'Neuer Spieler',
     name: 'Name',
     handicap: 'Handicap',
-    handicapHint: 'besser als Scratch: mit Plus',
+    handicapHint: 'besser als 0: +2',
     distance: 'Längen in',
     speed: 'Tempo in',
     currency: 'Geld in',

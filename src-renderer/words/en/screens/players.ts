@@ -77,7 +77,7 @@ export const players = {
     heading: 'New player',
     name: 'Name',
     handicap: 'Handicap',
-    handicapHint: 'better than scratch: with a plus',
+    handicapHint: 'better than 0: +2',
     distance: 'Distances in',
     speed: 'Speeds in',
     currency: 'Money in',

@@ -142,6 +142,18 @@ describe('a roster', () => {
     await call('files.importRoster', { ...again, skipBad: false, skipKnown: true });
     expect((await call('files.exportRoster', {})).text).toBe(saved.text);
   });
+  it('calls the clubs of the new bags in the reader’s language', async () => {
+    const labels = async (name: string) => {
+      const line = (await call('players.roster', {})).find((one) => one.name === name);
+      const { bag } = await call('bags.read', { bagId: line?.bagId ?? 0 });
+      return bag.clubs.map(({ label }) => label);
+    };
+    const args = { units, skipBad: false, skipKnown: true };
+    await call('files.importRoster', { ...args, ...text('Name,Handicap\nAda,18\n'), locale: 'de' });
+    await call('files.importRoster', { ...args, ...text('Name,Handicap\nBea,18\n') });
+    expect(await labels('Ada')).toEqual(expect.arrayContaining(['Hybrid 4', 'Eisen 7', 'Sand Wedge']));
+    expect(await labels('Bea')).toEqual(expect.arrayContaining(['4-hybrid', '7-iron', 'Sand wedge']));
+  });
   it('does not tell of pain and notes', async () => {
     await open(bagFile({}, { name: 'Ada', pain: true, missNote: 'since the wrist' }));
     const saved = await call('files.exportRoster', {});

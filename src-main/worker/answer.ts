@@ -68,7 +68,7 @@ function unknownArchetypes(file: BagFile, catalogue: readonly Archetype[]): Refu
         path: jsonPath(['prices', i, 'archetype']),
         value: shownValue(price.archetype),
         message: 'the catalogue has no such archetype',
-        remedy: `See npm run --silent catalogue${near.length > 0 ? `; near it: ${near.join(', ')}` : ''}.`,
+        remedy: `Give the id of one that the catalogue lists${near.length > 0 ? `; near it: ${near.join(', ')}` : ''}.`,
       },
     ];
   });

@@ -1,15 +1,24 @@
 import type { CallError } from '../../../src-main/contract/gate.ts';
+import type { Refusal } from '../../../src-main/contract/refusal.ts';
+import { words } from '../../words/index.ts';
 import { refusedPlace, within } from './refused-place.ts';
 
-/** What to say beside a field: what is wrong with the value, and the remedy. */
+/** What is wrong with a value, and the remedy. */
+export function refusalText({ message, remedy }: Pick<Refusal, 'message' | 'remedy'>): string {
+  const { said } = words.refused;
+  return `${sentence(said(message))} ${said(remedy)}`;
+}
+
+/** What to say beside a field. */
 export function fieldMessage(error: CallError): string {
   const first = error.refusals?.[0];
-  return first ? `${sentence(first.message)} ${first.remedy}` : error.message;
+  return first ? refusalText(first) : words.refused.said(error.message);
 }
 
 /** What to say where no field is: the first line alone, since the places follow it as a list. */
 export function headMessage(error: CallError): string {
-  return (error.refusals?.length ?? 0) > 0 ? (error.message.split('\n')[0] ?? '') : error.message;
+  const { message, refusals = [] } = error;
+  return words.refused.said(refusals.length > 0 ? (message.split('\n')[0] ?? '') : message);
 }
 
 /** What to say in one line away from any field: where, what is wrong, and the remedy. */

@@ -154,5 +154,5 @@ function tablePlace(path: string): string {
   if (path === 'mapping.clubs') return files.shots.words;
   const [, mapped = ''] = /^mapping\.columns\.(\w+)$/.exec(path) ?? [];
   const { columns } = files.shots;
-  return Object.hasOwn(columns, mapped) ? columns[mapped as keyof typeof columns] : path;
+  return Object.hasOwn(columns, mapped) ? columns[mapped as keyof typeof columns] : refused.said(path);
 }

@@ -1,4 +1,5 @@
 import type { refused as english } from '../en/refused.ts';
+import { said } from './refusals/said.ts';
 
 export const refused: typeof english = {
   refused: {
@@ -20,5 +21,6 @@ export const refused: typeof english = {
     costs: 'Kosten',
     choices: 'Was frei ist',
     archetype: 'Schläger des Katalogs',
+    said,
   },
 };

@@ -22,7 +22,7 @@ export const settings: typeof english = {
     appearanceNote: '„System“ folgt dem Rechner. Die Wahl gilt auch beim nächsten Start.',
     language: 'Sprache',
     languageSystem: (name) => `System (${name})`,
-    languageNote: 'Gilt sofort. Meldungen über Fehler im Einzelnen sind noch englisch.',
+    languageNote: 'Gilt sofort.',
     condition: 'Spannen und Verzichtpreise gelten für einen Schläger im Zustand',
     conditionNote: 'Notizen zu anderen Zuständen werden darauf umgerechnet.',
     factors: 'Was ein Schläger je Zustand wert ist, in % von „ohne Spuren“',

@@ -1,4 +1,4 @@
-/** Where a value stands that was not taken. Labels of fields are those of their own pages. */
+/** Of values that were not taken: where they stand, and what is wrong. Labels of fields are those of their own pages. */
 export const refused = {
   refused: {
     inFile: (key: string) => `in the file: ${key}`,
@@ -19,5 +19,7 @@ export const refused = {
     costs: 'Costs',
     choices: 'Choices',
     archetype: 'Club of the catalogue',
+    /** What the service says, in this language; in English it is said already. */
+    said: (text: string): string => text,
   },
 };

@@ -21,7 +21,7 @@ export const settings = {
     appearanceNote: 'System follows the machine. It is kept for the next window.',
     language: 'Language',
     languageSystem: (name: string) => `System (${name})`,
-    languageNote: 'It holds at once. The details of error messages are in English.',
+    languageNote: 'It holds at once.',
     condition: 'Bands and walk-away prices speak of a club that is',
     conditionNote: 'Notes of other conditions are reckoned over to it.',
     factors: 'What a club is worth in each condition, % of an unmarked one',

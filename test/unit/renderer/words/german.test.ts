@@ -88,6 +88,7 @@ const SAMPLES: Samples = {
     [2, '7', '8'],
   ],
   'limits.own': [[1], [2]],
+  'refused.said': [['the file is empty']],
   'courses.holes': [
     [1, 4, '7'],
     [18, 72, '7'],

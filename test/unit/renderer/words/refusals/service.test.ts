@@ -28,7 +28,7 @@ const mapping = {
   decimal: '.',
   distance: 'yd',
   speed: 'mph',
-  clubs: { '7': '7i', putt: 'putter' },
+  clubs: { '7': '7i' },
 };
 const shots = (text: string, part: object = {}) => ({
   source: { text },
@@ -85,7 +85,7 @@ const OF_BAG: readonly (readonly [call: string, args: object])[] = [
   ['shots.import', shots('')],
   ['shots.import', shots('club,carry\n7,x\n8,900\n,1\n=1,100\n<b>,100\n9,\n')],
   ['shots.import', shots('club,carry\n7,1\n7,2\n7,449\n')],
-  ['shots.import', shots('club,carry\nputt,2\n')],
+  ['shots.import', shots('club,carry\nputt,2\n', { clubs: { putt: 'putter' } })],
   ['shots.import', shots('club,carry\n7,100\n', { columns: { club: 0, carry: 9 } })],
   ['shots.import', shots('club,carry\n\ud800,100\n')],
   ['shots.import', shots('club,carry\n"7,100\n')],

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { chooseFiles, demoBag } from './support/files.ts';
 import { startProgram, type Program } from './support/program.ts';
 
 let program: Program;
@@ -52,6 +53,26 @@ describe('another language', () => {
     await handicap.press('Tab');
     await expect.poll(() => handicap.inputValue()).toBe('15,2');
     expect(await page.getByRole('heading', { level: 1 }).textContent()).toMatch(/^Bag/);
+  });
+
+  test('says what is wrong with a value, and with a file', async () => {
+    // Not the field of just now: its answer may still be on its way.
+    const target = page.getByLabel('Zielhandicap', { exact: true });
+    await target.fill('99');
+    await target.press('Tab');
+    await page.getByText('Muss höchstens 54 sein. Bitte den Wert berichtigen, oder').waitFor();
+    await target.press('Escape');
+    await page.getByRole('link', { name: 'Spieler' }).click();
+    await page.getByRole('button', { name: 'Dateien' }).click();
+    await chooseFiles(page, { 'x.json': demoBag.replace('"soft"', '"wet"') });
+    const alert = page.getByRole('alert').filter({ hasText: 'x.json wurde nicht eingelesen' });
+    await alert.getByText('Diese Bag-Datei ist nicht brauchbar:').waitFor();
+    await alert
+      .getByText('Dieser Wert gehört nicht zu den erlaubten. Möglich: "soft" oder "firm".')
+      .waitFor();
+    await alert.getByText('Boden = "wet"').waitFor();
+    await page.getByRole('button', { name: 'Weglassen' }).click();
+    await alert.waitFor({ state: 'detached' });
   });
 
   test('by the machine, until one is chosen', async () => {

@@ -30,6 +30,13 @@ test('what is no sentence of the tables stays: names, keys of a file, and a text
   ).toBe(
     'Ada: Für dieses Bag lässt sich kein Plan rechnen:\n  $.prices[0].archetype = "x": im Katalog ist kein solcher Schläger. Bitte die Kennung eines Schlägers aus dem Katalog angeben; ähnlich: a, b.',
   );
+  expect(
+    said(
+      'This bag cannot be planned: Old faithful: 15 clubs are marked go-to and 14 fit in a bag. Unmark those that may go.',
+    ),
+  ).toBe(
+    'Für dieses Bag lässt sich kein Plan rechnen: Old faithful: 15 Schläger sind als Lieblinge markiert, und 14 passen in ein Bag. Bitte die Markierung bei denen wegnehmen, die gehen dürfen.',
+  );
   expect(said('The moon is full. Wait.')).toBe('The moon is full. Wait.');
   expect(said('')).toBe('');
 });

@@ -109,6 +109,40 @@ describe('from the start to a first answer', () => {
   });
 });
 
+describe('what is typed on', () => {
+  test('while the figure before is on its way to the records stays, and is kept as well', async () => {
+    const { page, complaints } = window;
+    await page.getByRole('link', { name: 'Bag' }).click();
+    const carry = page.getByRole('textbox', { name: 'Carry, yd: 9-iron' });
+    await carry.waitFor();
+    await page.route('**/call', async (route) => {
+      if (route.request().postData()?.includes('110') === true) await page.waitForTimeout(300);
+      await route.continue();
+    });
+    const told = (text: string) =>
+      page.waitForResponse((response) => response.request().postData()?.includes(text) === true);
+    const saved = told('110');
+    await carry.fill('110');
+    await carry.press('Enter');
+    await carry.fill('115');
+    await saved;
+    await told('bags.read');
+    // Two frames: the records are on the page by then.
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+    expect(await carry.inputValue()).toBe('115');
+    await carry.press('Tab');
+    await expect.poll(() => carry.getAttribute('data-dirty')).toBe(null);
+    await page.unroute('**/call');
+    expect(await carry.inputValue()).toBe('115');
+
+    await page.getByRole('banner').getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => carry.inputValue()).toBe('110');
+    await page.getByRole('banner').getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => carry.inputValue()).toBe('');
+    expect(complaints).toEqual([]);
+  });
+});
+
 describe('what cannot be kept', () => {
   test('is said beside the field, with the remedy, and stays to be mended', async () => {
     const { page } = window;

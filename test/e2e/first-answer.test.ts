@@ -128,7 +128,9 @@ describe('what is typed on', () => {
     await saved;
     await told('bags.read');
     // Two frames: the records are on the page by then.
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+    await page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    );
     expect(await carry.inputValue()).toBe('115');
     await carry.press('Tab');
     await expect.poll(() => carry.getAttribute('data-dirty')).toBe(null);

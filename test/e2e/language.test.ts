@@ -75,10 +75,17 @@ describe('another language', () => {
     await alert.waitFor({ state: 'detached' });
   });
 
-  test('by the machine, until one is chosen', async () => {
+  test('by the machine, until one is chosen, also while a file waits to be taken in', async () => {
+    await chooseFiles(page, { 'y.json': demoBag });
+    await page.getByRole('heading', { name: /^Eine Bag-Datei/ }).waitFor();
     await page.getByRole('button', { name: 'Einstellungen' }).click();
+    await page.getByLabel('Sprache').focus();
     await page.getByLabel('Sprache').selectOption('system');
+    await page.getByRole('heading', { name: /^A bag file/ }).waitFor();
     await page.getByRole('heading', { level: 2, name: 'Settings' }).waitFor();
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('SELECT');
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Leave it out' }).click();
     const { page: german } = await program.openWindow({ locale: 'de-AT' });
     await german.getByRole('navigation', { name: 'Seiten des Buchs' }).waitFor();
     await german.close();

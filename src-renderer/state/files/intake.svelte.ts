@@ -53,6 +53,8 @@ export class Intake {
   #leftAside = $state.raw<LeftAside | null>(null);
   #sending = $state<string | null>(null);
   #last = 0;
+  /** Of the preview whose heading had the focus last; not a state, since nothing is drawn by it. */
+  shownKey: string | null = null;
 
   constructor(records: Records, route: Route) {
     this.#records = records;

@@ -89,6 +89,32 @@ describe('alternatives', () => {
       ],
     ]);
   });
+  it('clubs of four yards apart do the same job, and of a tenth more another', () => {
+    const hole = (carryDy: number) =>
+      instance(
+        [
+          item('a', { carryDy: 1300 }),
+          item('z', { carryDy: 1000 }),
+          candidate('p', 20, { carryDy: 1150, kind: 'iron' }),
+          candidate('q', 22, { carryDy, kind: 'iron' }),
+        ],
+        {
+          bands: [{ fromDy: 0, wideDy: 200, crowdedDy: 0, wideWeight: 2, crowdWeight: 0 }],
+          top: { atLeastDy: 1300, weight: 2 },
+          bottom: { atMostDy: 1000, weight: 2 },
+        },
+      );
+    const ways = (carryDy: number) => {
+      const of = hole(carryDy);
+      const { headline, frontier } = solve(of);
+      if (headline === null) throw new Error('the hole can be mended');
+      return alternatives(of, headline, { most: 5, penalty: 0, curve: frontier }).map(
+        ({ point }) => point.items,
+      );
+    };
+    expect(ways(1190)).toEqual([]);
+    expect(ways(1191)).toEqual([['a', 'q', 'z']]);
+  });
   it('a set of the same two clubs is not like two single clubs', () => {
     const holes = instance(
       [

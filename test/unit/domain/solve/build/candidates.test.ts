@@ -89,6 +89,8 @@ describe('sevenIronCarryYd', () => {
   };
   it('is the owned one’s', () => {
     expect(carry(withClub(bagFile(), '7i', { carry: 131 }))).toBe(131);
+    // Whatever its loft: nothing is reckoned for a usual one of 33°.
+    expect(carry(withClub(bagFile(), '7i', { carry: 131, loftDeg: 30 }))).toBe(131);
   });
   it('is that of a usual one of 33° where none was hit', () => {
     // Between the 6-iron of 29° and the 8-iron of 37°: half way from 138 to 119.

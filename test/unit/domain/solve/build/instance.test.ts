@@ -165,6 +165,9 @@ describe('top', () => {
     expect(instanceOf(withClub(bagFile(), 'driver', { carry: 190 })).top.atLeastDy).toBe(1820);
   });
   it('is the longest club where no driver is owned', () => {
+    // With one, its own carry counts, whatever its loft: .70 of 230 yd.
+    const far = instanceOf(withClub(bagFile(), 'driver', { carry: 230, loftDeg: 13 }));
+    expect(far.bands[1]?.fromDy).toBe(1610);
     const { top, bands } = instanceOf(without(bagFile(), 'driver'));
     expect(top).toEqual({ atLeastDy: 1770, weight: 2 });
     // Long clubs still go by a driver, the modelled one, and not by the longest club's 177 yd.

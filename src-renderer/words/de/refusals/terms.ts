@@ -1,3 +1,5 @@
+import { bag } from '../screens/bag.ts';
+
 /**
  * A text of the service, without its full stop, and what it says in German. What the pattern captures stands in the
  * German as `$1` just as it was, as `#1` as a number, as `@1` as a word of `TERMS`.
@@ -26,12 +28,7 @@ export const TERMS: Readonly<Record<string, string>> = {
   'file of shots': 'Datei mit Schlägen',
   file: 'Datei',
 
-  driver: 'Driver',
-  fairway: 'Fairwayholz',
-  hybrid: 'Hybrid',
-  iron: 'Eisen',
-  wedge: 'Wedge',
-  putter: 'Putter',
+  ...bag.kinds,
 
   low: 'niedrig',
   likely: 'erwartet',
